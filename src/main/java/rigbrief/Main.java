@@ -1,0 +1,8 @@
+package rigbrief;
+
+/** The program's entry. */
+public final class Main {
+    private Main() {}
+
+    public static void main(String[] arguments) {}
+}

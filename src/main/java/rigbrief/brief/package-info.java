@@ -1,0 +1,2 @@
+/** What the client needs: musts, wishes, weights. */
+package rigbrief.brief;

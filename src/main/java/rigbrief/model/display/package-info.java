@@ -1,0 +1,2 @@
+/** How fine a panel looks from the seat. */
+package rigbrief.model.display;

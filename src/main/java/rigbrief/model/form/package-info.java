@@ -1,0 +1,2 @@
+/** Board sizes and holes, and the slots a thick card takes. */
+package rigbrief.model.form;

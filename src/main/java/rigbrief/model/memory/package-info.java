@@ -1,0 +1,2 @@
+/** Memory and drive interfaces: rates, names, shapes and endurance. */
+package rigbrief.model.memory;

@@ -1,0 +1,2 @@
+/** Frame rates, task times, their statistics and how sure a prediction is. */
+package rigbrief.model.speed;

@@ -1,0 +1,40 @@
+package rigbrief.part;
+
+/**
+ * A processor family a board supports from a firmware version on, written {@code family@1.20}.
+ *
+ * @param family the processors' family key
+ * @param firmware first version that knows the family, digits and dots
+ */
+public record FamilySupport(String family, String firmware) {
+    static FamilySupport read(String entry) throws Cells.Malformed {
+        int at = entry.indexOf('@');
+        if (at < 1) {
+            throw new Cells.Malformed(
+                    "a family and the first firmware that knows it",
+                    "write the family, @, and a version such as 1.20");
+        }
+        return new FamilySupport(entry.substring(0, at), version(entry.substring(at + 1)));
+    }
+
+    static String version(String text) throws Cells.Malformed {
+        if (!text.matches("[0-9]{1,6}([.][0-9]{1,6}){0,4}")) {
+            throw new Cells.Malformed("a version of digits and dots", "write it as 1.20 or 2403");
+        }
+        return text;
+    }
+
+    /** Whether a version is at least another, compared number by number. */
+    public static boolean atLeast(String version, String needed) {
+        String[] have = version.split("[.]");
+        String[] need = needed.split("[.]");
+        for (int i = 0; i < Math.max(have.length, need.length); i++) {
+            int a = i < have.length ? Integer.parseInt(have[i]) : 0;
+            int b = i < need.length ? Integer.parseInt(need[i]) : 0;
+            if (a != b) {
+                return a > b;
+            }
+        }
+        return true;
+    }
+}

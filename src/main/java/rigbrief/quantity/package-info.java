@@ -1,0 +1,2 @@
+/** Numbers that know their unit. */
+package rigbrief.quantity;
