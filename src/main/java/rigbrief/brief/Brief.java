@@ -219,9 +219,11 @@ public record Brief(
      * Planning margins.
      *
      * @param supplySharePercent most of a supply's rating that sustained load may take, in percent
+     * @param supplySizesUp how many usual sizes above the smallest sufficient one the supply is
+     *     planned
      * @param thermalMarginK distance kept from temperature limits in kelvin
      */
-    public record Headroom(int supplySharePercent, int thermalMarginK) {}
+    public record Headroom(int supplySharePercent, int supplySizesUp, int thermalMarginK) {}
 
     /**
      * What is charged beside parts.

@@ -17,7 +17,7 @@ public record Range(String name, double low, double high, String unit) {
     public Range {
         if (!Double.isFinite(low) || !Double.isFinite(high) || low > high) {
             throw new IllegalArgumentException(
-                    "%s: found the range %s to %s, expected two finite ends in rising order; swap them"
+                    "%s: found the range %s to %s, expected finite ends in rising order; swap them"
                             .formatted(name, low, high));
         }
     }
@@ -44,7 +44,7 @@ public record Range(String name, double low, double high, String unit) {
             return Optional.empty();
         }
         return Optional.of(
-                "%s of %s is outside %s to %s, where the model was checked; take the result as a rough guide"
+                "%s of %s is outside %s to %s, where the model was checked; take it as a guess"
                         .formatted(name, shown(value), plain(low), shown(high)));
     }
 

@@ -88,7 +88,7 @@ public final class CvtTiming {
         double spareUs = 1e6 / refreshHz - leastBlankingUs;
         if (spareUs <= 0) {
             throw new IllegalArgumentException(
-                    "refreshHz: found %s, expected a rate whose period exceeds %s µs; give it in Hz"
+                    "refreshHz: found %s, expected a period above %s µs; give the rate in Hz"
                             .formatted(refreshHz, leastBlankingUs));
         }
         return spareUs;

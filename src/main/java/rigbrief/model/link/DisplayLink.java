@@ -8,13 +8,13 @@ import rigbrief.model.link.LinkResult.Carried;
  * Tells whether a mode passes from an output to an input.
  *
  * <p>Formula: required = pixel clock x 3 colours x bits per colour, fits when required is at most
- * the payload; reduced blanking version 1 is tried first, then version 2, then compression to 8 bits
- * per pixel where both ends have it. Both sides are whole bits per second.
+ * the payload; reduced blanking version 1 is tried first, then version 2, then compression to 8
+ * bits per pixel where both ends have it. Both sides are whole bits per second.
  *
  * <p>Source: VESA CVT 1.2 and DisplayPort 1.4 / 2.1, HDMI 2.1; 8 bits per pixel is the usual target
- * of display stream compression, 6 its floor. The pair runs at the lesser standard of one family; an
- * adapter is not thought of. On HDMI's fixed rate links a result within 1 % of the limit is no proof
- * either way: see {@link LinkResult#needsDeclaredMode()}.
+ * of display stream compression, 6 its floor. The pair runs at the lesser standard of one family;
+ * an adapter is not thought of. On HDMI's fixed rate links a result within 1 % of the limit is no
+ * proof either way: see {@link LinkResult#needsDeclaredMode()}.
  */
 public final class DisplayLink {
     /** Bits per pixel after compression, whatever the colour depth. */

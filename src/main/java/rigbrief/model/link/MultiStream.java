@@ -5,8 +5,9 @@ import rigbrief.model.Expect;
 /**
  * The bandwidth number by which a DisplayPort chain of several screens shares one cable.
  *
- * <p>Formula: PBN = ceil(kHz x bits per pixel / 8 x 64/54 x 1.006 / 1000), times 1.024016 where error
- * correction runs; whole-number arithmetic, so that the ceiling never rests on a rounding error.
+ * <p>Formula: PBN = ceil(kHz x bits per pixel / 8 x 64/54 x 1.006 / 1000), times 1.024016 where
+ * error correction runs; whole-number arithmetic, so that the ceiling never rests on a rounding
+ * error.
  *
  * <p>Source: DisplayPort 1.2 multi-stream transport, with the margins of an open operating system's
  * kernel (0.6 % for spread spectrum, 2.4016 % for error correction) and its published test vectors.

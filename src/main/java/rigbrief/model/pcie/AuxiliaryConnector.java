@@ -6,8 +6,8 @@ import java.util.Optional;
 /**
  * The supply's plugs for graphics cards, with what each may give for longer than a second.
  *
- * <p>Source: ATX 3.0 design guide, document 336521, page 26, and ATX12VO guide 613768 revision 2.01,
- * table 3-5.
+ * <p>Source: ATX 3.0 design guide, document 336521, page 26, and ATX12VO guide 613768 revision
+ * 2.01, table 3-5.
  */
 public enum AuxiliaryConnector {
     /** Six contacts. */

@@ -76,7 +76,8 @@ public final class CardPower {
      * @return the greatest signalled power within an equal share, W; 0 below the least one
      */
     public static int signalledEachW(int budgetW, int cards) {
-        int shareW = (int) Expect.notNegative(budgetW, "budgetW") / Expect.atLeastOne(cards, "cards");
+        int shareW =
+                (int) Expect.notNegative(budgetW, "budgetW") / Expect.atLeastOne(cards, "cards");
         int eachW = 0;
         for (int signalledW : SIGNALLED_W) {
             if (signalledW <= shareW) {

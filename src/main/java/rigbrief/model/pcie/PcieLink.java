@@ -3,8 +3,8 @@ package rigbrief.model.pcie;
 /**
  * A PCI Express link: how many lanes at which generation.
  *
- * <p>Formula: bytes/s per direction = line rate x coding / 8 x lanes; coding 8b/10b for generations 1
- * and 2, 128b/130b for 3 to 5, none for 6 (counted before its frame overhead of about 8 %).
+ * <p>Formula: bytes/s per direction = line rate x coding / 8 x lanes; coding 8b/10b for generations
+ * 1 and 2, 128b/130b for 3 to 5, none for 6 (counted before its frame overhead of about 8 %).
  *
  * <p>Source: PCI Express Base Specification, line rates and codings as an open operating system's
  * kernel restates them. Packet overhead is not taken off: measured payload is usually 80 to 95 % of
@@ -24,7 +24,7 @@ public record PcieLink(int generation, int lanes) {
     public PcieLink {
         if (generation < 1 || generation > LINE_RATE_BITS_PER_SECOND.length) {
             throw new IllegalArgumentException(
-                    "generation: found %d, expected 1 to 6; write the slot's or card's own generation"
+                    "generation: found %d, expected 1 to 6; write the slot's own generation"
                             .formatted(generation));
         }
         if (lanes < 1 || lanes > MOST_LANES || Integer.bitCount(lanes) != 1) {
@@ -69,7 +69,6 @@ public record PcieLink(int generation, int lanes) {
      * @return the common link
      */
     public PcieLink with(PcieLink other) {
-        return new PcieLink(
-                Math.min(generation, other.generation), Math.min(lanes, other.lanes));
+        return new PcieLink(Math.min(generation, other.generation), Math.min(lanes, other.lanes));
     }
 }

@@ -9,9 +9,9 @@ import java.util.OptionalDouble;
  * above the rating the table says nothing, and so does this model; {@link SupplyLoss} estimates
  * there.
  *
- * <p>Source: the 80 PLUS programme's certification table, in a trade-press reproduction. The figures
- * are minimums. A label without a column may have been earned in any: {@link #lowest} is the safe
- * reading.
+ * <p>Source: the 80 PLUS programme's certification table, in a trade-press reproduction. The
+ * figures are minimums. A label without a column may have been earned in any: {@link #lowest} is
+ * the safe reading.
  */
 public final class Efficiency {
     private Efficiency() {}

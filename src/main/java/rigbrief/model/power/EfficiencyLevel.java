@@ -7,9 +7,9 @@ import java.util.Optional;
  * The 80 PLUS levels with their least efficiency at 20, 50 and 100 % of the rating, and at lower
  * loads where a level has such points.
  *
- * <p>Source: the 80 PLUS programme's certification table, in a trade-press reproduction. {@link #RUBY}
- * is from memory. {@link #NONE} holds the minimums that ATX12V design guide 2.2 asked of any supply
- * (65 / 72 / 70 %), from memory.
+ * <p>Source: the 80 PLUS programme's certification table, in a trade-press reproduction. {@link
+ * #RUBY} is from memory. {@link #NONE} holds the minimums that ATX12V design guide 2.2 asked of any
+ * supply (65 / 72 / 70 %), from memory.
  */
 public enum EfficiencyLevel {
     /** No label: only what the design guide of its day asked for. */
@@ -91,7 +91,7 @@ public enum EfficiencyLevel {
         EfficiencyRow row = row(column);
         if (row == null) {
             throw new IllegalArgumentException(
-                    "column: found %s for %s, expected one in which the level is offered; ask isOffered first"
+                    "column: found %s for %s, expected one with that level; ask isOffered first"
                             .formatted(column, id));
         }
         return row;

@@ -26,8 +26,6 @@ public enum MainsColumn {
      * @throws IllegalArgumentException for a voltage that is not above 0
      */
     public static MainsColumn forMains(double mainsV) {
-        return Expect.positive(mainsV, "mainsV") < SPLIT_V
-                ? V115_INTERNAL
-                : V230_EU_INTERNAL;
+        return Expect.positive(mainsV, "mainsV") < SPLIT_V ? V115_INTERNAL : V230_EU_INTERNAL;
     }
 }

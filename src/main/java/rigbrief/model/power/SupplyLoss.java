@@ -9,9 +9,9 @@ import rigbrief.model.Range;
  * rises with its square.
  *
  * <p>Formula: loss = a + b x + c x², x the load share; efficiency = x / (x + loss). The curve runs
- * through the three lowest points of an 80 PLUS row. It is an <em>estimate beyond the table</em> where
- * x lies below the lowest point, and differs from the straight line between points by more than a
- * percentage point: say which of the two gave a number.
+ * through the three lowest points of an 80 PLUS row. It is an <em>estimate beyond the table</em>
+ * where x lies below the lowest point, and differs from the straight line between points by more
+ * than a percentage point: say which of the two gave a number.
  *
  * <p>Source: common practice for converters (idle, switching and conduction losses); the points are
  * the programme's minimums, so a good supply loses less.

@@ -6,9 +6,9 @@ import rigbrief.model.Range;
 /**
  * What the mains meter shows for a direct-current load.
  *
- * <p>Formula: mains = load / efficiency between the points of the 80 PLUS row; below the lowest point
- * mains = load + rating x {@link SupplyLoss}, an estimate beyond the table that meets the row at its
- * lowest point; above the rating the efficiency at full load.
+ * <p>Formula: mains = load / efficiency between the points of the 80 PLUS row; below the lowest
+ * point mains = load + rating x {@link SupplyLoss}, an estimate beyond the table that meets the row
+ * at its lowest point; above the rating the efficiency at full load.
  *
  * <p>Source: the 80 PLUS table for the points; the estimate below them, and above the rating, is
  * common practice. Not for sleep or off, where a small converter of its own runs.
@@ -27,11 +27,10 @@ public final class WallPower {
      * @param level its 80 PLUS level
      * @param column the test that fits the mains
      * @return W; never falls as {@code dcW} rises
-     * @throws IllegalArgumentException for a negative load, a rating not above 0, or a level that is
-     *     not offered in the column
+     * @throws IllegalArgumentException for a negative load, a rating not above 0, or a level that
+     *     is not offered in the column
      */
-    public static double acW(
-            double dcW, double ratedW, EfficiencyLevel level, MainsColumn column) {
+    public static double acW(double dcW, double ratedW, EfficiencyLevel level, MainsColumn column) {
         Expect.notNegative(dcW, "dcW");
         Expect.positive(ratedW, "ratedW");
         EfficiencyRow row = level.rowFor(column);

@@ -1,0 +1,122 @@
+package rigbrief.assess;
+
+import java.util.List;
+import rigbrief.brief.Brief;
+import rigbrief.build.Build;
+import rigbrief.catalogue.Catalogue;
+
+/**
+ * Everything computed about one build under one brief; each figure on first use, then kept.
+ *
+ * <p>Figures that need a part from every required slot throw {@link IllegalStateException} when one
+ * is missing. Confined to the thread of its {@link Assessor}.
+ */
+public final class Assessment {
+    private final Assessor assessor;
+    private final Build build;
+    private Layout layout;
+    private Cost cost;
+    private List<Prediction> predictions;
+    private Power power;
+    private Climate idle;
+    private Climate load;
+    private Climate full;
+
+    Assessment(Assessor assessor, Build build) {
+        this.assessor = assessor;
+        this.build = build;
+    }
+
+    /** The build. */
+    public Build build() {
+        return build;
+    }
+
+    /** The brief it is judged under. */
+    public Brief brief() {
+        return assessor.brief();
+    }
+
+    /** The catalogue it is judged with. */
+    public Catalogue catalogue() {
+        return assessor.catalogue();
+    }
+
+    /** What the workloads of the brief need, whatever the build. */
+    public Demand demand() {
+        return assessor.demand();
+    }
+
+    /** Offers that the brief's terms allow. */
+    public Offers offers() {
+        return assessor.offers();
+    }
+
+    /** Where the parts go; needs board and case. */
+    public Layout layout() {
+        if (layout == null) {
+            layout = LayoutFinder.find(build);
+        }
+        return layout;
+    }
+
+    /** What it costs; works for an unfinished build. */
+    public Cost cost() {
+        if (cost == null) {
+            cost = assessor.pricing().cost(build);
+        }
+        return cost;
+    }
+
+    /**
+     * The rate the memory really runs at, in MT/s: the least of kit, board for that many modules,
+     * and processor.
+     */
+    public int memoryMts() {
+        return Math.min(
+                build.memory().mts(),
+                Math.min(
+                        build.board().memoryMts(build.memoryModules()),
+                        build.processor().memoryMts(build.memory().type())));
+    }
+
+    /** How each workload of the brief runs, in the brief's order. */
+    public List<Prediction> predictions() {
+        if (predictions == null) {
+            predictions = assessor.speed().predictions(this);
+        }
+        return predictions;
+    }
+
+    /** Electrical load. */
+    public Power power() {
+        if (power == null) {
+            power = PowerModel.of(this);
+        }
+        return power;
+    }
+
+    /** Heat and noise at idle. */
+    public Climate idle() {
+        if (idle == null) {
+            idle = ClimateModel.idle(this);
+        }
+        return idle;
+    }
+
+    /** Heat and noise under the brief's heaviest workload. */
+    public Climate load() {
+        if (load == null) {
+            load = ClimateModel.load(this);
+        }
+        return load;
+    }
+
+    /** Heat and noise with every part at its sustained power. */
+    public Climate full() {
+        if (full == null) {
+            full = ClimateModel.full(this);
+        }
+        return full;
+    }
+}

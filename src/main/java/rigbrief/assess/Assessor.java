@@ -1,0 +1,69 @@
+package rigbrief.assess;
+
+import rigbrief.brief.Brief;
+import rigbrief.build.Build;
+import rigbrief.catalogue.Catalogue;
+
+/**
+ * Assesses builds under one brief with one catalogue.
+ *
+ * <p>Keeps what many builds share: prices by supplier set, and speed by processor, card and memory
+ * rate. Confined to one thread: give each thread an assessor of its own.
+ */
+public final class Assessor {
+    private final Brief brief;
+    private final Catalogue catalogue;
+    private final Demand demand;
+    private final Offers offers;
+    private final Pricing pricing;
+    private final SpeedModel speed;
+
+    /**
+     * An assessor.
+     *
+     * @throws IllegalArgumentException when the brief names a workload that the catalogue does not
+     *     have, which the reader of briefs refuses
+     */
+    public Assessor(Brief brief, Catalogue catalogue) {
+        this.brief = brief;
+        this.catalogue = catalogue;
+        this.demand = DemandModel.of(brief, catalogue);
+        this.offers = new Offers(brief, catalogue);
+        this.pricing = new Pricing(brief, offers);
+        this.speed = new SpeedModel(brief, demand);
+    }
+
+    /** A build's assessment; figures are computed when asked for. */
+    public Assessment assess(Build build) {
+        return new Assessment(this, build);
+    }
+
+    /** The brief. */
+    public Brief brief() {
+        return brief;
+    }
+
+    /** The catalogue. */
+    public Catalogue catalogue() {
+        return catalogue;
+    }
+
+    /** What the brief's workloads need, whatever the build. */
+    public Demand demand() {
+        return demand;
+    }
+
+    /** Offers within the brief's terms. */
+    public Offers offers() {
+        return offers;
+    }
+
+    /** Prices by supplier set. */
+    public Pricing pricing() {
+        return pricing;
+    }
+
+    SpeedModel speed() {
+        return speed;
+    }
+}

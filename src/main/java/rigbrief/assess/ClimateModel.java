@@ -1,0 +1,187 @@
+package rigbrief.assess;
+
+import rigbrief.brief.Brief;
+import rigbrief.build.Build;
+import rigbrief.catalogue.Reference;
+import rigbrief.model.air.AirDensity;
+import rigbrief.model.air.OperatingPoint;
+import rigbrief.model.heat.CardCooling;
+import rigbrief.model.heat.CoolingCase;
+import rigbrief.model.heat.FanSpeedSolver;
+import rigbrief.model.heat.Speeds;
+import rigbrief.model.noise.SoundSum;
+import rigbrief.model.power.TypicalDraw;
+import rigbrief.part.BoxedCooler;
+import rigbrief.part.Drive;
+import rigbrief.part.Fan;
+import rigbrief.part.Graphics;
+import rigbrief.part.PcCase;
+import rigbrief.part.Place;
+import rigbrief.part.Processor;
+import rigbrief.part.Slot;
+import rigbrief.part.Supply;
+
+/**
+ * Heat and noise of a build: the case's operating point, then the quietest fan speeds that keep
+ * processor and card under their limits.
+ */
+final class ClimateModel {
+    /** A quiet room by day, in dB(A). Common practice. */
+    static final double ROOM_FLOOR_DBA = 20;
+
+    /**
+     * A boxed cooler is made to hold its rated heat 60 K over the air it draws. Common practice.
+     */
+    static final double BOXED_COOLER_K = 60;
+
+    /** How much quieter a disk is that only spins, in dB. Common practice. */
+    private static final double DISK_IDLE_DB = 3;
+
+    private static final double SILENCE = Double.NEGATIVE_INFINITY;
+
+    private ClimateModel() {}
+
+    static Climate idle(Assessment it) {
+        Build build = it.build();
+        double processorW = TypicalDraw.processorIdleW(build.processor().sustainedPowerW());
+        double cardW =
+                build.has(Slot.GRAPHICS)
+                        ? TypicalDraw.cardIdleW(build.graphics().boardPowerW())
+                        : 0;
+        return climate(it, processorW, cardW, false);
+    }
+
+    static Climate load(Assessment it) {
+        return climate(it, PowerModel.processorLoadW(it), PowerModel.cardLoadW(it), true);
+    }
+
+    static Climate full(Assessment it) {
+        Build build = it.build();
+        double cardW = build.has(Slot.GRAPHICS) ? build.graphics().boardPowerW() : 0;
+        return climate(it, build.processor().sustainedPowerW(), cardW, true);
+    }
+
+    private static Climate climate(
+            Assessment it, double processorW, double cardW, boolean working) {
+        Build build = it.build();
+        Brief brief = it.brief();
+        double othersW = PowerModel.othersW(build, working);
+        Speeds speeds =
+                FanSpeedSolver.quietest(
+                        new CoolingCase(
+                                air(it, processorW, cardW, othersW),
+                                processor(build, processorW),
+                                card(it, cardW),
+                                constantDba(build, processorW + cardW + othersW, working),
+                                new CoolingCase.Seat(
+                                        build.pcCase().dampingDb(),
+                                        brief.noise().seatDistanceM(),
+                                        ROOM_FLOOR_DBA),
+                                brief.headroom().thermalMarginK()));
+        return new Climate(
+                speeds.processorC(),
+                speeds.cardC(),
+                speeds.caseRiseK(),
+                speeds.caseShare(),
+                speeds.coolerShare(),
+                speeds.levelDba(),
+                speeds.excessK());
+    }
+
+    private static CoolingCase.Air air(
+            Assessment it, double processorW, double cardW, double othersW) {
+        Brief.Place place = it.brief().place();
+        PcCase pcCase = it.build().pcCase();
+        double free = 0;
+        double perPressure = 0;
+        double energy = 0;
+        for (Layout.PlacedFans fans : it.layout().includedFans()) {
+            free += fans.count() * pcCase.includedFanM3h();
+            perPressure += fans.count() * pcCase.includedFanM3h() / pcCase.includedFanPa();
+            energy += fans.count() * SoundSum.energy(pcCase.includedFanDba());
+        }
+        for (Layout.PlacedFans fans : it.layout().addedFans()) {
+            Fan fan = it.build().fan();
+            free += fans.count() * fan.flowM3h();
+            perPressure += fans.count() * fan.flowM3h() / fan.pressurePa();
+            energy += fans.count() * SoundSum.energy(fan.maxDba());
+        }
+        double inside = cardW + othersW + (exhaustsOwnHeat(it) ? 0 : processorW);
+        return new CoolingCase.Air(
+                place.roomC(),
+                AirDensity.kgM3(place.roomC(), place.altitudeM()),
+                inside,
+                OperatingPoint.flowM3h(free, perPressure, pcCase.impedance()),
+                energy > 0 ? SoundSum.levelDba(energy) : SILENCE);
+    }
+
+    /** A radiator on top or behind blows the processor's heat straight out of the case. */
+    private static boolean exhaustsOwnHeat(Assessment it) {
+        Place place = it.layout().radiator().orElse(null);
+        return place == Place.TOP || place == Place.REAR;
+    }
+
+    private static CoolingCase.Processor processor(Build build, double processorW) {
+        Processor processor = build.processor();
+        if (build.has(Slot.COOLER)) {
+            double dba = build.cooler().maxDba();
+            return new CoolingCase.Processor(
+                    processorW,
+                    processor.limitC(),
+                    build.cooler().resistanceKw(),
+                    dba > 0 ? dba : SILENCE);
+        }
+        BoxedCooler boxed =
+                processor
+                        .boxedCooler()
+                        .orElseThrow(
+                                () ->
+                                        new IllegalStateException(
+                                                "processor %s has no cooler, expected one; ask the rule 'complete' first"
+                                                        .formatted(processor.id())));
+        return new CoolingCase.Processor(
+                processorW,
+                processor.limitC(),
+                BOXED_COOLER_K / boxed.ratedHeatW(),
+                boxed.maxDba());
+    }
+
+    private static CoolingCase.Card card(Assessment it, double cardW) {
+        if (!it.build().has(Slot.GRAPHICS)) {
+            return CoolingCase.Card.NONE;
+        }
+        Graphics card = it.build().graphics();
+        Reference reference = it.catalogue().reference();
+        return new CoolingCase.Card(
+                cardW,
+                reference.cardLimitC(),
+                CardCooling.referenceKw(card.boardPowerW(), reference.inletC(), reference.cardC()),
+                card.loadDba(),
+                card.idleDba() > 0 ? card.idleDba() : SILENCE);
+    }
+
+    private static double constantDba(Build build, double dcW, boolean working) {
+        double energy = SoundSum.energy(supplyDba(build.supply(), dcW));
+        energy += driveEnergy(build, Slot.DRIVE, working);
+        energy += driveEnergy(build, Slot.SECOND_DRIVE, working);
+        return SoundSum.levelDba(energy);
+    }
+
+    private static double driveEnergy(Build build, Slot slot, boolean working) {
+        double dba = build.has(slot) ? ((Drive) build.part(slot)).dba() : 0;
+        return dba > 0 ? SoundSum.energy(working ? dba : dba - DISK_IDLE_DB) : 0;
+    }
+
+    /** Straight lines between the three stated levels; the lowest one below 20 % load. */
+    private static double supplyDba(Supply supply, double dcW) {
+        double share = dcW / supply.watts();
+        if (share <= 0.2) {
+            return supply.dba20();
+        }
+        if (share <= 0.5) {
+            return supply.dba20() + (supply.dba50() - supply.dba20()) * (share - 0.2) / 0.3;
+        }
+        double over = Math.min(1, (share - 0.5) / 0.5);
+        return supply.dba50() + (supply.dba100() - supply.dba50()) * over;
+    }
+}

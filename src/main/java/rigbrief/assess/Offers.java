@@ -1,0 +1,91 @@
+package rigbrief.assess;
+
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import rigbrief.brief.Brief;
+import rigbrief.catalogue.Catalogue;
+import rigbrief.catalogue.Offer;
+import rigbrief.catalogue.Supplier;
+import rigbrief.part.Part;
+
+/** The offers a brief's terms allow: its suppliers, its lead time. Stock is asked per quantity. */
+public final class Offers {
+    private static final Offer[] NOBODY = {};
+
+    /** Most packs of one part that a slot may hold, kept parts included. */
+    private static final int MOST_PIECES = 64;
+
+    private final Brief brief;
+    private final Catalogue catalogue;
+    private final List<Supplier> suppliers;
+    private final Map<Part, Offer[][]> cheapest = new IdentityHashMap<>();
+
+    Offers(Brief brief, Catalogue catalogue) {
+        this.brief = brief;
+        this.catalogue = catalogue;
+        List<Supplier> allowed = new ArrayList<>();
+        for (Supplier supplier : catalogue.suppliers()) {
+            if (brief.buying().suppliers().isEmpty()
+                    || brief.buying().suppliers().contains(supplier.id())) {
+                allowed.add(supplier);
+            }
+        }
+        this.suppliers = List.copyOf(allowed);
+    }
+
+    /** Suppliers the brief allows, in the catalogue's order. */
+    public List<Supplier> suppliers() {
+        return suppliers;
+    }
+
+    /**
+     * One entry per allowed supplier, in their order: the supplier's cheapest offer with stock for
+     * all machines, or null. Not to be changed.
+     */
+    public Offer[] of(Part part, int piecesPerMachine) {
+        Offer[][] byPieces = cheapest.computeIfAbsent(part, any -> new Offer[MOST_PIECES + 1][]);
+        if (byPieces[piecesPerMachine] == null) {
+            byPieces[piecesPerMachine] = cheapest(part, piecesPerMachine);
+        }
+        return byPieces[piecesPerMachine];
+    }
+
+    private Offer[] cheapest(Part part, int piecesPerMachine) {
+        Offer[] best = new Offer[suppliers.size()];
+        int wanted = Math.multiplyExact(piecesPerMachine, brief.quantity());
+        boolean any = false;
+        for (Offer offer : allowed(part)) {
+            int s = index(offer.supplier());
+            if (offer.stock() >= wanted
+                    && (best[s] == null || offer.price().compareTo(best[s].price()) < 0)) {
+                best[s] = offer;
+                any = true;
+            }
+        }
+        return any ? best : NOBODY;
+    }
+
+    private List<Offer> allowed(Part part) {
+        List<Offer> allowed = new ArrayList<>();
+        for (Offer offer : catalogue.offers(part.id())) {
+            boolean soonEnough =
+                    brief.buying().withinDays().isEmpty()
+                            || offer.leadDays() <= brief.buying().withinDays().getAsInt();
+            if (soonEnough && index(offer.supplier()) >= 0) {
+                allowed.add(offer);
+            }
+        }
+        return allowed;
+    }
+
+    private int index(String supplier) {
+        for (int i = 0; i < suppliers.size(); i++) {
+            if (suppliers.get(i).id().equals(supplier)) {
+                return i;
+            }
+        }
+        return -1;
+    }
+}

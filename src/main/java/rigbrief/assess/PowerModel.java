@@ -1,0 +1,174 @@
+package rigbrief.assess;
+
+import rigbrief.build.Build;
+import rigbrief.model.power.DutyCycle;
+import rigbrief.model.power.EfficiencyLevel;
+import rigbrief.model.power.MainsColumn;
+import rigbrief.model.power.TypicalDraw;
+import rigbrief.model.power.UtilisationDraw;
+import rigbrief.model.power.WallPower;
+import rigbrief.model.power.YearlyEnergy;
+import rigbrief.part.CoolerType;
+import rigbrief.part.Drive;
+import rigbrief.part.Graphics;
+import rigbrief.part.Processor;
+import rigbrief.part.Slot;
+import rigbrief.part.Supply;
+
+/**
+ * Electrical load of a build: data-sheet power of processor and card, typical draw of the rest.
+ *
+ * <p>Energy of a year: the ENERGY STAR version 8 desktop duty cycle, plus the brief's hours under
+ * load.
+ */
+final class PowerModel {
+    /**
+     * How the processor and the card are used when the brief names no workload: office work. Common
+     * practice.
+     */
+    private static final double OFFICE_PROCESSOR_USE = 0.4;
+
+    private static final double OFFICE_GRAPHICS_USE = 0.1;
+    private static final int DAYS_A_YEAR = 365;
+
+    private PowerModel() {}
+
+    static Power of(Assessment it) {
+        Build build = it.build();
+        Processor processor = build.processor();
+        double others = othersW(build, true);
+        double sustained = processor.sustainedPowerW() + cardW(build) + others;
+        double peak = sustained + cardPeakExtraW(build);
+        double load = processorLoadW(it) + cardLoadW(it) + others;
+        double idle =
+                TypicalDraw.processorIdleW(processor.sustainedPowerW())
+                        + (build.has(Slot.GRAPHICS) ? TypicalDraw.cardIdleW(cardW(build)) : 0)
+                        + othersW(build, false);
+        double wall = wallW(it, load);
+        double wallIdle = wallW(it, idle);
+        double kwh =
+                YearlyEnergy.kwh(
+                                DutyCycle.VERSION_8,
+                                TypicalDraw.OFF_MAINS_W,
+                                TypicalDraw.SLEEP_MAINS_W,
+                                wallIdle,
+                                wallIdle)
+                        + YearlyEnergy.addedByLoadKwh(wall, wallIdle, loadHours(it));
+        return new Power(
+                sustained,
+                peak,
+                load,
+                idle,
+                wall,
+                wallIdle,
+                sustained / build.supply().watts(),
+                kwh);
+    }
+
+    /** Processor power under the heaviest workload, in W. */
+    static double processorLoadW(Assessment it) {
+        double sustained = it.build().processor().sustainedPowerW();
+        Prediction heaviest = heaviest(it);
+        double use = heaviest == null ? OFFICE_PROCESSOR_USE : heaviest.processorUse();
+        return UtilisationDraw.watts(TypicalDraw.processorIdleW(sustained), sustained, use);
+    }
+
+    /** Card power under the heaviest workload, in W; 0 without a card. */
+    static double cardLoadW(Assessment it) {
+        if (!it.build().has(Slot.GRAPHICS)) {
+            return 0;
+        }
+        double sustained = cardW(it.build());
+        Prediction heaviest = heaviest(it);
+        double use = heaviest == null ? OFFICE_GRAPHICS_USE : heaviest.graphicsUse();
+        return UtilisationDraw.watts(TypicalDraw.cardIdleW(sustained), sustained, use);
+    }
+
+    /** Everything but processor, card and supply, in W. */
+    static double othersW(Build build, boolean working) {
+        double sum = working ? TypicalDraw.BOARD_LOAD_W : TypicalDraw.BOARD_IDLE_W;
+        sum +=
+                build.memoryModules()
+                        * (working ? TypicalDraw.MODULE_LOAD_W : TypicalDraw.MODULE_IDLE_W);
+        sum += driveW(build, Slot.DRIVE, working) + driveW(build, Slot.SECOND_DRIVE, working);
+        int fans = build.fanCount();
+        for (var included : build.pcCase().includedFans()) {
+            fans += included.fans().count();
+        }
+        sum += fans * (working ? TypicalDraw.FAN_FULL_W : TypicalDraw.FAN_FULL_W / 4);
+        if (build.has(Slot.COOLER) && build.cooler().type() == CoolerType.LIQUID) {
+            sum += TypicalDraw.PUMP_W;
+        }
+        if (build.has(Slot.WIRELESS)) {
+            sum += TypicalDraw.WIRELESS_W;
+        }
+        return working ? sum + TypicalDraw.ATTACHED_W : sum;
+    }
+
+    private static double driveW(Build build, Slot slot, boolean working) {
+        if (!build.has(slot)) {
+            return 0;
+        }
+        Drive drive = (Drive) build.part(slot);
+        if (drive.form().m2()) {
+            return working ? TypicalDraw.M2_DRIVE_LOAD_W : TypicalDraw.M2_DRIVE_IDLE_W;
+        }
+        if (drive.dba() > 0) {
+            return working ? TypicalDraw.DISK_LOAD_W : TypicalDraw.DISK_IDLE_W;
+        }
+        return working ? TypicalDraw.SATA_DRIVE_LOAD_W : TypicalDraw.SATA_DRIVE_IDLE_W;
+    }
+
+    private static double cardW(Build build) {
+        return build.has(Slot.GRAPHICS) ? build.graphics().boardPowerW() : 0;
+    }
+
+    private static double cardPeakExtraW(Build build) {
+        if (!build.has(Slot.GRAPHICS)) {
+            return 0;
+        }
+        Graphics card = build.graphics();
+        return card.boardPowerW() * (card.peakFactor() - 1);
+    }
+
+    private static Prediction heaviest(Assessment it) {
+        Prediction heaviest = null;
+        double most = -1;
+        double card = cardW(it.build());
+        for (Prediction prediction : it.predictions()) {
+            double draw =
+                    prediction.processorUse() * it.build().processor().sustainedPowerW()
+                            + prediction.graphicsUse() * card;
+            if (draw > most) {
+                most = draw;
+                heaviest = prediction;
+            }
+        }
+        return heaviest;
+    }
+
+    private static double wallW(Assessment it, double dcW) {
+        Supply supply = it.build().supply();
+        return WallPower.acW(
+                dcW,
+                supply.watts(),
+                level(supply),
+                MainsColumn.forMains(it.brief().place().mainsV()));
+    }
+
+    private static EfficiencyLevel level(Supply supply) {
+        return switch (supply.efficiency()) {
+            case NONE -> EfficiencyLevel.NONE;
+            case WHITE -> EfficiencyLevel.WHITE;
+            case BRONZE -> EfficiencyLevel.BRONZE;
+            case SILVER -> EfficiencyLevel.SILVER;
+            case GOLD -> EfficiencyLevel.GOLD;
+            case PLATINUM -> EfficiencyLevel.PLATINUM;
+            case TITANIUM -> EfficiencyLevel.TITANIUM;
+        };
+    }
+
+    private static double loadHours(Assessment it) {
+        return it.brief().place().hoursPerDay() * it.brief().place().loadShare() * DAYS_A_YEAR;
+    }
+}

@@ -1,0 +1,149 @@
+package rigbrief.assess;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import rigbrief.assess.Demand.Use;
+import rigbrief.brief.Brief;
+import rigbrief.brief.Screen;
+import rigbrief.build.Build;
+import rigbrief.catalogue.Capacity;
+import rigbrief.catalogue.FrameRate;
+import rigbrief.catalogue.TaskTime;
+import rigbrief.part.Drive;
+import rigbrief.part.Part;
+import rigbrief.part.Processor;
+import rigbrief.part.Resolution;
+import rigbrief.part.Slot;
+
+/**
+ * Runs the speed models for the brief's workloads, once for each processor, card, memory and drive
+ * that occur together.
+ */
+final class SpeedModel {
+    /** The picture when the brief names none. */
+    private static final Resolution USUAL_PICTURE = new Resolution(1920, 1080);
+
+    /** Channels a desktop board spreads modules over. */
+    private static final int CHANNELS = 2;
+
+    private final Brief brief;
+    private final Demand demand;
+    private final Map<Key, List<Prediction>> known = new HashMap<>();
+
+    SpeedModel(Brief brief, Demand demand) {
+        this.brief = brief;
+        this.demand = demand;
+    }
+
+    List<Prediction> predictions(Assessment it) {
+        Build build = it.build();
+        int modules = Math.min(build.memoryModules(), CHANNELS);
+        return predictions(
+                new Rig(
+                        build.processor(),
+                        build.has(Slot.GRAPHICS) ? build.graphics() : null,
+                        it.memoryMts() * modules / CHANNELS,
+                        build.memoryGb(),
+                        (Drive) build.part(Slot.DRIVE)));
+    }
+
+    /** The predictions for the parts that speed depends on. */
+    List<Prediction> predictions(Rig rig) {
+        Key key = new Key(rig.processor(), rig.graphics(), rig.drive(), rig.mts(), rig.memoryGb());
+        List<Prediction> predictions = known.get(key);
+        if (predictions == null) {
+            predictions = List.copyOf(compute(rig));
+            known.put(key, predictions);
+        }
+        return predictions;
+    }
+
+    private List<Prediction> compute(Rig rig) {
+        List<Prediction> predictions = new ArrayList<>(demand.uses().size());
+        for (Use use : demand.uses()) {
+            predictions.add(predict(use, rig));
+        }
+        return predictions;
+    }
+
+    private Prediction predict(Use use, Rig rig) {
+        if (use.workload() instanceof FrameRate frames) {
+            return new FramePredictor(brief, use, frames).predict(rig);
+        }
+        if (use.workload() instanceof TaskTime task) {
+            return new TaskPredictor(brief, use, task).predict(rig);
+        }
+        Capacity capacity = (Capacity) use.workload();
+        return new Prediction(
+                use.need(), capacity, 0, 0, 0, 0, 0, capacity.vramGb(), "", List.of());
+    }
+
+    /** Millions of pixels that are really computed for a workload of the brief. */
+    static double internalMegapixels(Use use, FrameRate frames, Brief brief) {
+        double ratio =
+                use.need()
+                        .settings()
+                        .upscaling()
+                        .map(name -> frames.upscaling().getOrDefault(name, 1.0))
+                        .orElse(1.0);
+        return shownMegapixels(brief) * ratio * ratio;
+    }
+
+    /** Millions of pixels shown. */
+    static double shownMegapixels(Brief brief) {
+        return brief.screen().map(Screen::resolution).orElse(USUAL_PICTURE).megapixels();
+    }
+
+    /**
+     * The parts that speed depends on.
+     *
+     * @param processor the processor
+     * @param graphics the card; null for the processor's own graphics
+     * @param mts memory rate in MT/s, halved when only one module feeds two channels
+     * @param memoryGb memory in GB
+     * @param drive the first drive
+     */
+    record Rig(
+            Processor processor,
+            rigbrief.part.Graphics graphics,
+            int mts,
+            int memoryGb,
+            Drive drive) {}
+
+    /** Parts by identity: hashing their every figure would cost more than the model. */
+    private static final class Key {
+        private final Part processor;
+        private final Part graphics;
+        private final Part drive;
+        private final int mts;
+        private final int memoryGb;
+
+        Key(Part processor, Part graphics, Part drive, int mts, int memoryGb) {
+            this.processor = processor;
+            this.graphics = graphics;
+            this.drive = drive;
+            this.mts = mts;
+            this.memoryGb = memoryGb;
+        }
+
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Key key
+                    && processor == key.processor
+                    && graphics == key.graphics
+                    && drive == key.drive
+                    && mts == key.mts
+                    && memoryGb == key.memoryGb;
+        }
+
+        @Override
+        public int hashCode() {
+            int hash = System.identityHashCode(processor);
+            hash = hash * 31 + System.identityHashCode(graphics);
+            hash = hash * 31 + System.identityHashCode(drive);
+            return (hash * 31 + mts) * 31 + memoryGb;
+        }
+    }
+}

@@ -1,0 +1,97 @@
+package rigbrief.assess;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rigbrief.assess.Demand.Use;
+import rigbrief.assess.Promise.Measure;
+import rigbrief.assess.SpeedModel.Rig;
+import rigbrief.brief.Brief;
+import rigbrief.brief.WorkloadNeed.Target;
+import rigbrief.catalogue.TaskTime;
+import rigbrief.model.speed.FrameTime;
+import rigbrief.model.speed.MemoryOverflow;
+import rigbrief.model.speed.Roofline;
+
+/** Predicts the time of one task of a brief. */
+final class TaskPredictor {
+    /** How steeply a task slows down when memory is too small. Common practice. */
+    private static final double OVERFLOW_PENALTY = 6;
+
+    private final Brief brief;
+    private final Use use;
+    private final TaskTime task;
+
+    TaskPredictor(Brief brief, Use use, TaskTime task) {
+        this.brief = brief;
+        this.use = use;
+        this.task = task;
+    }
+
+    Prediction predict(Rig rig) {
+        double serialS =
+                FrameTime.processorS(
+                        task.serial(), rig.processor().rateSingle(), 0, rig.processor().rateAll());
+        double parallelS =
+                FrameTime.processorS(
+                        0,
+                        rig.processor().rateSingle(),
+                        task.parallel(),
+                        rig.processor().rateAll());
+        double tflops =
+                rig.graphics() != null
+                        ? rig.graphics().tflops()
+                        : rig.processor().integratedTflops();
+        double graphicsS = Roofline.workSeconds(task.gflop(), tflops * 1_000);
+        double readS = Roofline.workSeconds(task.readGb() * 1_000, rig.drive().readMbs());
+        double writeS = Roofline.workSeconds(task.writeGb() * 1_000, rig.drive().writeMbs());
+        double overflow =
+                MemoryOverflow.factor(
+                        task.memoryGb() + DemandModel.SYSTEM_MEMORY_GB,
+                        Math.max(1, rig.memoryGb()),
+                        OVERFLOW_PENALTY);
+        double computing =
+                rigbrief.model.speed.TaskTime.seconds(
+                        serialS + parallelS, graphicsS, 0, 1, overflow);
+        double seconds = computing + readS + writeS;
+        if (!Double.isFinite(seconds)) {
+            return prediction(Double.MAX_VALUE / 1e6, 0, 0);
+        }
+        // Heat builds over minutes, so the mean over the whole task counts, not its hottest second.
+        return prediction(
+                seconds,
+                (serialS * FramePredictor.ONE_THREAD_USE + parallelS) * overflow / seconds,
+                graphicsS * overflow / seconds);
+    }
+
+    private Prediction prediction(double seconds, double processorUse, double graphicsUse) {
+        List<Promise> promises = new ArrayList<>(2);
+        add(promises, use.need().must(), true, seconds);
+        add(promises, use.need().wish(), false, seconds);
+        return new Prediction(
+                use.need(),
+                task,
+                0,
+                0,
+                seconds,
+                Math.min(1, processorUse),
+                Math.min(1, graphicsUse),
+                task.vramGb(),
+                "",
+                promises);
+    }
+
+    private void add(
+            List<Promise> promises, Optional<Target> target, boolean must, double seconds) {
+        if (target.isPresent() && target.get().finishWithinS().isPresent()) {
+            promises.add(
+                    PromiseMaker.of(
+                            brief,
+                            use,
+                            Measure.FINISH,
+                            must,
+                            seconds,
+                            target.get().finishWithinS().getAsDouble()));
+        }
+    }
+}

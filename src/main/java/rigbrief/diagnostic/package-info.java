@@ -1,0 +1,2 @@
+/** Saying what is wrong in an input file, where, and what to do. */
+package rigbrief.diagnostic;

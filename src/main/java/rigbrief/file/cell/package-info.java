@@ -1,0 +1,2 @@
+/** Reading one row of named cells, whatever the file around it looks like. */
+package rigbrief.file.cell;

@@ -1,0 +1,2 @@
+/** YAML and JSON as trees whose every node knows where it stands. */
+package rigbrief.file.tree;

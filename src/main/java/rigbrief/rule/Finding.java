@@ -1,0 +1,134 @@
+package rigbrief.rule;
+
+import java.util.Optional;
+import java.util.function.Supplier;
+import rigbrief.part.Fact;
+import rigbrief.quantity.Quantity;
+import rigbrief.quantity.Unit;
+
+/**
+ * One rule's remark on a build.
+ *
+ * <p>Words are made only when somebody reads them: the search asks for nothing but the excess,
+ * millions of times.
+ */
+public sealed interface Finding {
+    /** Nothing to say and nothing to measure. */
+    Finding MET = new Met(Optional.empty());
+
+    /**
+     * By how much the rule is broken, in its unit; 0 when it is not. Always positive for a breach.
+     */
+    default long excess() {
+        return 0;
+    }
+
+    /** What there is against what is needed, where that can be measured. */
+    Optional<Margin> margin();
+
+    /** What to tell a person; empty when the rule is simply met. */
+    default String text() {
+        return "";
+    }
+
+    /**
+     * The rule is met.
+     *
+     * @param margin what there is against what is needed
+     */
+    record Met(Optional<Margin> margin) implements Finding {}
+
+    /**
+     * Something worth knowing.
+     *
+     * @param words what to tell
+     * @param margin what there is against what is needed
+     */
+    record Note(Supplier<String> words, Optional<Margin> margin) implements Finding {
+        @Override
+        public String text() {
+            return words.get();
+        }
+    }
+
+    /**
+     * Something to look at, or a cell that is empty.
+     *
+     * @param words what to tell
+     * @param margin what there is against what is needed
+     */
+    record Caution(Supplier<String> words, Optional<Margin> margin) implements Finding {
+        @Override
+        public String text() {
+            return words.get();
+        }
+    }
+
+    /**
+     * The rule is broken.
+     *
+     * @param excess by how much, at least 1
+     * @param words what to tell
+     * @param margin what there is against what is needed
+     */
+    record Breach(long excess, Supplier<String> words, Optional<Margin> margin) implements Finding {
+        public Breach {
+            if (excess < 1) {
+                throw new IllegalArgumentException(
+                        "found a breach of %d, expected at least 1; a rule that is not broken gives another finding"
+                                .formatted(excess));
+            }
+        }
+
+        @Override
+        public String text() {
+            return words.get();
+        }
+    }
+
+    /** A note. */
+    static Finding note(Supplier<String> words) {
+        return new Note(words, Optional.empty());
+    }
+
+    /** A caution. */
+    static Finding caution(Supplier<String> words) {
+        return new Caution(words, Optional.empty());
+    }
+
+    /** A breach with nothing to measure beside its size. */
+    static Finding breach(long excess, Supplier<String> words) {
+        return new Breach(excess, words, Optional.empty());
+    }
+
+    /**
+     * Met while the need is at most what there is, equality included; else a breach of the
+     * difference.
+     */
+    static Finding atMost(long need, long have, Unit unit, Supplier<String> words) {
+        Optional<Margin> margin = Optional.of(new Margin(have, need, unit));
+        return need <= have ? new Met(margin) : new Breach(need - have, words, margin);
+    }
+
+    /** The same for data-sheet figures; an empty cell on either side is a caution that names it. */
+    static <Q extends Quantity> Finding atMost(Fact<Q> need, Fact<Q> have, Supplier<String> words) {
+        if (need instanceof Fact.Stated<Q> needed && have instanceof Fact.Stated<Q> had) {
+            return atMost(
+                    needed.value().amount(), had.value().amount(), needed.value().unit(), words);
+        }
+        return unknown(need.stated() ? have : need);
+    }
+
+    /** A caution that names an empty cell. */
+    static Finding unknown(Fact<?> fact) {
+        if (!(fact instanceof Fact.NotStated<?> empty)) {
+            throw new IllegalArgumentException(
+                    "found the stated figure %s, expected an empty cell; judge the figure instead"
+                            .formatted(fact));
+        }
+        return caution(
+                () ->
+                        "can't be judged: %s of %s is empty; look it up before ordering"
+                                .formatted(empty.column(), empty.part()));
+    }
+}

@@ -1,0 +1,2 @@
+/** Rules about what fits together. */
+package rigbrief.rule.fit;

@@ -1,0 +1,2 @@
+/** Rules that come from the client's brief. */
+package rigbrief.rule.need;

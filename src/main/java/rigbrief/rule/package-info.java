@@ -1,0 +1,2 @@
+/** Hard rules: one class each, no solver types. */
+package rigbrief.rule;
