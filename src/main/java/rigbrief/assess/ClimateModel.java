@@ -37,6 +37,9 @@ final class ClimateModel {
     /** How much quieter a disk is that only spins, in dB. Common practice. */
     private static final double DISK_IDLE_DB = 3;
 
+    /** Thermal resistance of a processor without a cooler, in K/W. Common practice. */
+    private static final double BARE_LID_KW = 10;
+
     private static final double SILENCE = Double.NEGATIVE_INFINITY;
 
     private ClimateModel() {}
@@ -131,19 +134,15 @@ final class ClimateModel {
                     build.cooler().resistanceKw(),
                     dba > 0 ? dba : SILENCE);
         }
-        BoxedCooler boxed =
+        // Without any cooler the search still needs a slope: a bare lid gets rid of next to
+        // nothing.
+        double resistanceKw =
                 processor
                         .boxedCooler()
-                        .orElseThrow(
-                                () ->
-                                        new IllegalStateException(
-                                                "processor %s has no cooler, expected one; ask the rule 'complete' first"
-                                                        .formatted(processor.id())));
-        return new CoolingCase.Processor(
-                processorW,
-                processor.limitC(),
-                BOXED_COOLER_K / boxed.ratedHeatW(),
-                boxed.maxDba());
+                        .map(boxed -> BOXED_COOLER_K / boxed.ratedHeatW())
+                        .orElse(BARE_LID_KW);
+        double dba = processor.boxedCooler().map(BoxedCooler::maxDba).orElse(SILENCE);
+        return new CoolingCase.Processor(processorW, processor.limitC(), resistanceKw, dba);
     }
 
     private static CoolingCase.Card card(Assessment it, double cardW) {

@@ -19,7 +19,7 @@ public final class Quotation {
      * The whole text with each character that prints nothing of its own as {@code \}{@code uXXXX}.
      */
     public static String visible(String text) {
-        if (text.codePoints().allMatch(Quotation::prints)) {
+        if (allPrints(text)) {
             return text;
         }
         return text.codePoints().mapToObj(Quotation::spelt).collect(Collectors.joining());

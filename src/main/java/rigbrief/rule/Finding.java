@@ -101,6 +101,16 @@ public sealed interface Finding {
         return new Breach(excess, words, Optional.empty());
     }
 
+    /** Met when a condition holds; else a breach of one. */
+    static Finding require(boolean holds, Supplier<String> words) {
+        return holds ? MET : breach(1, words);
+    }
+
+    /** Met at an excess of 0; a breach of any greater one. */
+    static Finding unlessZero(long excess, Supplier<String> words) {
+        return excess == 0 ? MET : breach(excess, words);
+    }
+
     /**
      * Met while the need is at most what there is, equality included; else a breach of the
      * difference.

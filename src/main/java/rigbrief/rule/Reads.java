@@ -9,12 +9,10 @@ import rigbrief.part.Slot;
 /** Sets of slots that rules read: shared, in slot order, not to be changed. */
 public final class Reads {
     /** Every slot. */
-    public static final Set<Slot> ALL =
-            Collections.unmodifiableSet(EnumSet.allOf(Slot.class));
+    public static final Set<Slot> ALL = Collections.unmodifiableSet(EnumSet.allOf(Slot.class));
 
     /** No slot: a rule that is asked of any build, however unfinished. */
-    public static final Set<Slot> NOTHING =
-            Collections.unmodifiableSet(EnumSet.noneOf(Slot.class));
+    public static final Set<Slot> NOTHING = Collections.unmodifiableSet(EnumSet.noneOf(Slot.class));
 
     /** The slots on which electrical load, heat and noise depend. */
     public static final Set<Slot> ELECTRICAL =

@@ -286,7 +286,7 @@ public final class CellRow implements Cells {
     }
 
     private String printable(String column, String text) {
-        if (!text.codePoints().allMatch(Quotation::prints)) {
+        if (!Quotation.allPrints(text)) {
             row.fault(
                     column,
                     text,

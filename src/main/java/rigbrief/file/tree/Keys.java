@@ -47,8 +47,7 @@ public final class Keys {
     /** The mapping as the cells of a part whose id stands elsewhere; lists may be YAML lists. */
     public DescribedPart described(String id) {
         MapRow joining = new MapRow(file, path, mapping, faults, true);
-        return new DescribedPart(
-                CellRow.named(id, joining), () -> finish(joining.asked()));
+        return new DescribedPart(CellRow.named(id, joining), () -> finish(joining.asked()));
     }
 
     /** Whether a key is there and states something. */
@@ -94,7 +93,9 @@ public final class Keys {
         return values;
     }
 
-    /** A mapping under a key; empty where there is none, with a fault where it is something else. */
+    /**
+     * A mapping under a key; empty where there is none, with a fault where it is something else.
+     */
     public Optional<Keys> keys(String key) {
         Node node = row.value(key);
         if (node == null) {
@@ -132,7 +133,10 @@ public final class Keys {
                                                 name ->
                                                         inner.keys(name)
                                                                 .ifPresent(
-                                                                        it -> named.put(name, it))));
+                                                                        it ->
+                                                                                named.put(
+                                                                                        name,
+                                                                                        it))));
         return named;
     }
 

@@ -143,8 +143,7 @@ public final class Tree {
         return entries;
     }
 
-    private void fault(
-            String subject, String found, String expected, String advice) {
+    private void fault(String subject, String found, String expected, String advice) {
         JsonLocation place = parser.currentTokenLocation();
         faults.add(
                 new Fault(

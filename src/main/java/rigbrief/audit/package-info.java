@@ -1,0 +1,2 @@
+/** Judging any build by the rules and goals alone: findings, margins, the score recomputed. */
+package rigbrief.audit;

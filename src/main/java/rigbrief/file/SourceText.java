@@ -1,0 +1,109 @@
+package rigbrief.file;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CharsetDecoder;
+import java.nio.charset.CoderResult;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.Optional;
+import rigbrief.diagnostic.Fault;
+import rigbrief.diagnostic.Faults;
+
+/**
+ * A file's text, whole.
+ *
+ * @param file name for faults
+ * @param text content without a byte order mark
+ * @param sha256 digest of the bytes, hexadecimal
+ */
+record SourceText(String file, String text, String sha256) {
+    private static final int MOST_BYTES = 512 << 20;
+    private static final char REPLACEMENT = '\uFFFD';
+    private static final char MARK = '\uFEFF';
+
+    /** Reads a file; empty, with a fault, when it is missing, too large or not UTF-8. */
+    static Optional<SourceText> read(Path path, Faults faults) {
+        String file = path.toString();
+        if (Files.isDirectory(path)) {
+            return refuse(faults, file, "a folder", "a file", "name a file inside it");
+        }
+        try (InputStream in = Files.newInputStream(path)) {
+            if (Files.size(path) > MOST_BYTES) {
+                return tooLarge(faults, file);
+            }
+            return read(in, file, faults);
+        } catch (NoSuchFileException missing) {
+            return refuse(faults, file, "", "a file of this name", "check the name and the folder");
+        } catch (IOException unreadable) {
+            return refuse(
+                    faults,
+                    file,
+                    "a file that can't be opened",
+                    "a file that may be read",
+                    "check its permissions");
+        }
+    }
+
+    /** Reads a stream to its end. */
+    static Optional<SourceText> read(InputStream in, String file, Faults faults)
+            throws IOException {
+        byte[] bytes = in.readNBytes(MOST_BYTES + 1);
+        if (bytes.length > MOST_BYTES) {
+            return tooLarge(faults, file);
+        }
+        String text = new String(bytes, StandardCharsets.UTF_8);
+        Optional<Fault> foreign =
+                text.indexOf(REPLACEMENT) < 0 ? Optional.empty() : foreign(bytes, file);
+        if (foreign.isPresent()) {
+            faults.add(foreign.get());
+            return Optional.empty();
+        }
+        boolean marked = !text.isEmpty() && text.charAt(0) == MARK;
+        return Optional.of(new SourceText(file, marked ? text.substring(1) : text, digest(bytes)));
+    }
+
+    /** The SHA-256 digest of some bytes, hexadecimal. */
+    static String digest(byte[] bytes) {
+        try {
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+        } catch (NoSuchAlgorithmException impossible) {
+            // Every Java platform has it: java.security.MessageDigest requires SHA-256.
+            throw new IllegalStateException(impossible);
+        }
+    }
+
+    /** Where the first bytes stand that are no UTF-8; nothing when the file itself has U+FFFD. */
+    private static Optional<Fault> foreign(byte[] bytes, String file) {
+        CharsetDecoder strict = StandardCharsets.UTF_8.newDecoder();
+        ByteBuffer in = ByteBuffer.wrap(bytes);
+        CharBuffer out = CharBuffer.allocate(bytes.length);
+        CoderResult result = strict.decode(in, out, true);
+        if (!result.isError()) {
+            return Optional.empty();
+        }
+        String before = out.flip().toString();
+        int line = 1 + (int) before.chars().filter(c -> c == '\n').count();
+        int column = before.length() - before.lastIndexOf('\n');
+        String found = "byte 0x%02X".formatted(bytes[in.position()] & 0xFF);
+        return Optional.of(
+                new Fault(file, line, column, "file", found, "UTF-8", "save the file as UTF-8"));
+    }
+
+    private static Optional<SourceText> tooLarge(Faults faults, String file) {
+        return refuse(faults, file, "more than 512 MiB", "at most 512 MiB", "split the file");
+    }
+
+    private static Optional<SourceText> refuse(
+            Faults faults, String file, String found, String expected, String advice) {
+        faults.add(new Fault(file, 1, 1, "file", found, expected, advice));
+        return Optional.empty();
+    }
+}

@@ -1,0 +1,2 @@
+/** Reading and writing briefs, catalogues and builds, with all faults at once. */
+package rigbrief.file;

@@ -1,0 +1,82 @@
+package rigbrief.goal;
+
+import java.util.Collections;
+import java.util.EnumSet;
+import java.util.Set;
+import rigbrief.assess.Assessment;
+import rigbrief.part.Drive;
+import rigbrief.part.Part;
+import rigbrief.part.Slot;
+
+/**
+ * How long the parts are guaranteed.
+ *
+ * <p>Formula: mean over processor, board, memory, card, first drive, supply, cooler, case and fans
+ * of guarantee / 10 years, clipped to 1, an unknown one counting 0 and an absent part 1; and of the
+ * first drive's endurance over ten years of 20 GB a day, clipped to 1, an unknown one counting 0.
+ *
+ * <p>Common practice: 10 years is the longest guarantee usual on desktop parts, 20 GB a day an
+ * ordinary household's writing.
+ */
+public final class LifetimeGoal implements Goal {
+    private static final GoalInfo INFO =
+            new GoalInfo(
+                    "lifetime",
+                    "It is made to last",
+                    "mean of the guarantees over 10 years and the first drive's endurance over ten years of 20 GB a day");
+    private static final Set<Slot> READS =
+            Collections.unmodifiableSet(
+                    EnumSet.of(
+                            Slot.PROCESSOR,
+                            Slot.BOARD,
+                            Slot.MEMORY,
+                            Slot.GRAPHICS,
+                            Slot.DRIVE,
+                            Slot.SUPPLY,
+                            Slot.COOLER,
+                            Slot.CASE,
+                            Slot.FANS));
+
+    @Override
+    public GoalInfo info() {
+        return INFO;
+    }
+
+    @Override
+    public Set<Slot> reads() {
+        return READS;
+    }
+
+    private static final double YEARS = 10;
+    private static final double WRITTEN_TB = 0.02 * 365 * YEARS;
+
+    @Override
+    public int utility(Assessment it) {
+        double sum = 0;
+        for (Slot slot : READS) {
+            sum += it.build().has(slot) ? guarantee(it.build().part(slot)) : 1;
+        }
+        sum += endurance((Drive) it.build().part(Slot.DRIVE));
+        return Goal.tenThousandths(sum / (READS.size() + 1));
+    }
+
+    @Override
+    public String because(Assessment it) {
+        int shortest = Integer.MAX_VALUE;
+        for (Slot slot : READS) {
+            if (it.build().has(slot)) {
+                int years = it.build().part(slot).listing().warrantyYears().orElse(0);
+                shortest = Math.min(shortest, years);
+            }
+        }
+        return "shortest guarantee %d years".formatted(shortest);
+    }
+
+    private static double guarantee(Part part) {
+        return Math.min(1, part.listing().warrantyYears().orElse(0) / YEARS);
+    }
+
+    private static double endurance(Drive drive) {
+        return Math.min(1, drive.enduranceTbw().or(0) / WRITTEN_TB);
+    }
+}

@@ -1,0 +1,20 @@
+package rigbrief.proposal;
+
+import java.time.Duration;
+import java.util.Optional;
+
+/**
+ * How hard to search.
+ *
+ * @param seed seed of every random choice
+ * @param moves moves of local search per tier
+ * @param steps steps of the certifier per tier
+ * @param time ceiling on time; empty for none. Only this one depends on the machine, and its use is
+ *     reported
+ */
+public record SearchLimits(long seed, long moves, long steps, Optional<Duration> time) {
+    /** What suits a catalogue of ordinary size. */
+    public static SearchLimits usual() {
+        return new SearchLimits(1, 4_000, 4_000_000, Optional.empty());
+    }
+}

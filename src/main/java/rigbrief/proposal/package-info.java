@@ -1,0 +1,2 @@
+/** Deciding what to offer: tiers, front, proof. */
+package rigbrief.proposal;
