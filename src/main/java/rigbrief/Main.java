@@ -1,8 +1,14 @@
 package rigbrief;
 
+import rigbrief.cli.Console;
+import rigbrief.cli.Program;
+
 /** The program's entry. */
 public final class Main {
     private Main() {}
 
-    public static void main(String[] arguments) {}
+    /** Runs the command line and ends the process with its exit status. */
+    public static void main(String[] arguments) {
+        System.exit(Program.run(Console.ofProcess(), arguments).code());
+    }
 }

@@ -63,7 +63,8 @@ public final class Assessor {
         return pricing;
     }
 
-    SpeedModel speed() {
+    /** Speed of parts that are not yet a whole build. */
+    public SpeedModel speed() {
         return speed;
     }
 }

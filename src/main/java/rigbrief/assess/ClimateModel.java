@@ -12,6 +12,7 @@ import rigbrief.model.heat.Speeds;
 import rigbrief.model.noise.SoundSum;
 import rigbrief.model.power.TypicalDraw;
 import rigbrief.part.BoxedCooler;
+import rigbrief.part.Cooler;
 import rigbrief.part.Drive;
 import rigbrief.part.Fan;
 import rigbrief.part.Graphics;
@@ -36,6 +37,12 @@ final class ClimateModel {
 
     /** How much quieter a disk is that only spins, in dB. Common practice. */
     private static final double DISK_IDLE_DB = 3;
+
+    /**
+     * Thermal resistance from die to lid, paste included, in K/W: the first two steps of the
+     * thermal ladder, which no cooler's sheet contains. Common practice.
+     */
+    static final double INSIDE_KW = 0.10;
 
     /** Thermal resistance of a processor without a cooler, in K/W. Common practice. */
     private static final double BARE_LID_KW = 10;
@@ -73,8 +80,13 @@ final class ClimateModel {
                 FanSpeedSolver.quietest(
                         new CoolingCase(
                                 air(it, processorW, cardW, othersW),
-                                processor(build, processorW),
-                                card(it, cardW),
+                                processor(
+                                        build.processor(),
+                                        build.has(Slot.COOLER) ? build.cooler() : null,
+                                        processorW),
+                                build.has(Slot.GRAPHICS)
+                                        ? card(build.graphics(), cardW, it.catalogue().reference())
+                                        : CoolingCase.Card.NONE,
                                 constantDba(build, processorW + cardW + othersW, working),
                                 new CoolingCase.Seat(
                                         build.pcCase().dampingDb(),
@@ -82,7 +94,7 @@ final class ClimateModel {
                                         ROOM_FLOOR_DBA),
                                 brief.headroom().thermalMarginK()));
         return new Climate(
-                speeds.processorC(),
+                speeds.processorC() + insideK(processorW),
                 speeds.cardC(),
                 speeds.caseRiseK(),
                 speeds.caseShare(),
@@ -124,33 +136,36 @@ final class ClimateModel {
         return place == Place.TOP || place == Place.REAR;
     }
 
-    private static CoolingCase.Processor processor(Build build, double processorW) {
-        Processor processor = build.processor();
-        if (build.has(Slot.COOLER)) {
-            double dba = build.cooler().maxDba();
+    /** The processor under its cooler, null for the boxed one. */
+    static CoolingCase.Processor processor(Processor processor, Cooler cooler, double processorW) {
+        double lidLimitC = processor.limitC() - insideK(processorW);
+        if (cooler != null) {
+            double dba = cooler.maxDba();
             return new CoolingCase.Processor(
-                    processorW,
-                    processor.limitC(),
-                    build.cooler().resistanceKw(),
-                    dba > 0 ? dba : SILENCE);
+                    processorW, lidLimitC, cooler.resistanceKw(), dba > 0 ? dba : SILENCE);
         }
         // Without any cooler the search still needs a slope: a bare lid gets rid of next to
         // nothing.
         double resistanceKw =
                 processor
                         .boxedCooler()
-                        .map(boxed -> BOXED_COOLER_K / boxed.ratedHeatW())
+                        .map(
+                                boxed ->
+                                        Math.max(
+                                                0.01,
+                                                BOXED_COOLER_K / boxed.ratedHeatW() - INSIDE_KW))
                         .orElse(BARE_LID_KW);
         double dba = processor.boxedCooler().map(BoxedCooler::maxDba).orElse(SILENCE);
-        return new CoolingCase.Processor(processorW, processor.limitC(), resistanceKw, dba);
+        return new CoolingCase.Processor(processorW, lidLimitC, resistanceKw, dba);
     }
 
-    private static CoolingCase.Card card(Assessment it, double cardW) {
-        if (!it.build().has(Slot.GRAPHICS)) {
-            return CoolingCase.Card.NONE;
-        }
-        Graphics card = it.build().graphics();
-        Reference reference = it.catalogue().reference();
+    /** How much hotter the die is than the lid the cooler sits on, in K. */
+    private static double insideK(double processorW) {
+        return processorW * INSIDE_KW;
+    }
+
+    /** A card under the catalogue's reference conditions. */
+    static CoolingCase.Card card(Graphics card, double cardW, Reference reference) {
         return new CoolingCase.Card(
                 cardW,
                 reference.cardLimitC(),

@@ -1,5 +1,6 @@
 package rigbrief.assess;
 
+import java.util.List;
 import rigbrief.build.Build;
 import rigbrief.model.power.DutyCycle;
 import rigbrief.model.power.EfficiencyLevel;
@@ -67,22 +68,44 @@ final class PowerModel {
 
     /** Processor power under the heaviest workload, in W. */
     static double processorLoadW(Assessment it) {
-        double sustained = it.build().processor().sustainedPowerW();
-        Prediction heaviest = heaviest(it);
-        double use = heaviest == null ? OFFICE_PROCESSOR_USE : heaviest.processorUse();
-        return UtilisationDraw.watts(TypicalDraw.processorIdleW(sustained), sustained, use);
+        return loadW(it).processorW();
     }
 
     /** Card power under the heaviest workload, in W; 0 without a card. */
     static double cardLoadW(Assessment it) {
-        if (!it.build().has(Slot.GRAPHICS)) {
-            return 0;
-        }
-        double sustained = cardW(it.build());
-        Prediction heaviest = heaviest(it);
-        double use = heaviest == null ? OFFICE_GRAPHICS_USE : heaviest.graphicsUse();
-        return UtilisationDraw.watts(TypicalDraw.cardIdleW(sustained), sustained, use);
+        return loadW(it).cardW();
     }
+
+    private static Draw loadW(Assessment it) {
+        return loadW(it.predictions(), it.build().processor().sustainedPowerW(), cardW(it.build()));
+    }
+
+    /**
+     * What processor and card draw under the heaviest of some workloads.
+     *
+     * @param sustainedW the processor's sustained power, in W
+     * @param boardPowerW the card's power, in W; 0 without a card
+     */
+    static Draw loadW(List<Prediction> predictions, double sustainedW, double boardPowerW) {
+        Prediction heaviest = heaviest(predictions, sustainedW, boardPowerW);
+        double processorUse = heaviest == null ? OFFICE_PROCESSOR_USE : heaviest.processorUse();
+        double graphicsUse = heaviest == null ? OFFICE_GRAPHICS_USE : heaviest.graphicsUse();
+        return new Draw(
+                UtilisationDraw.watts(
+                        TypicalDraw.processorIdleW(sustainedW), sustainedW, processorUse),
+                boardPowerW == 0
+                        ? 0
+                        : UtilisationDraw.watts(
+                                TypicalDraw.cardIdleW(boardPowerW), boardPowerW, graphicsUse));
+    }
+
+    /**
+     * Power of the two parts that matter.
+     *
+     * @param processorW the processor's, in W
+     * @param cardW the card's, in W
+     */
+    record Draw(double processorW, double cardW) {}
 
     /** Everything but processor, card and supply, in W. */
     static double othersW(Build build, boolean working) {
@@ -131,14 +154,13 @@ final class PowerModel {
         return card.boardPowerW() * (card.peakFactor() - 1);
     }
 
-    private static Prediction heaviest(Assessment it) {
+    private static Prediction heaviest(
+            List<Prediction> predictions, double sustainedW, double boardPowerW) {
         Prediction heaviest = null;
         double most = -1;
-        double card = cardW(it.build());
-        for (Prediction prediction : it.predictions()) {
+        for (Prediction prediction : predictions) {
             double draw =
-                    prediction.processorUse() * it.build().processor().sustainedPowerW()
-                            + prediction.graphicsUse() * card;
+                    prediction.processorUse() * sustainedW + prediction.graphicsUse() * boardPowerW;
             if (draw > most) {
                 most = draw;
                 heaviest = prediction;

@@ -12,6 +12,7 @@ import rigbrief.catalogue.Capacity;
 import rigbrief.catalogue.FrameRate;
 import rigbrief.catalogue.TaskTime;
 import rigbrief.part.Drive;
+import rigbrief.part.Graphics;
 import rigbrief.part.Part;
 import rigbrief.part.Processor;
 import rigbrief.part.Resolution;
@@ -30,7 +31,7 @@ final class SpeedModel {
 
     private final Brief brief;
     private final Demand demand;
-    private final Map<Key, List<Prediction>> known = new HashMap<>();
+    private final Map<Key, Prediction[]> framesKnown = new HashMap<>();
 
     SpeedModel(Brief brief, Demand demand) {
         this.brief = brief;
@@ -49,29 +50,36 @@ final class SpeedModel {
                         (Drive) build.part(Slot.DRIVE)));
     }
 
-    /** The predictions for the parts that speed depends on. */
-    List<Prediction> predictions(Rig rig) {
-        Key key = new Key(rig.processor(), rig.graphics(), rig.drive(), rig.mts(), rig.memoryGb());
-        List<Prediction> predictions = known.get(key);
-        if (predictions == null) {
-            predictions = List.copyOf(compute(rig));
-            known.put(key, predictions);
+    /** The predictions for the parts that speed depends on, in the brief's order. */
+    public List<Prediction> predictions(Rig rig) {
+        Prediction[] frames = frames(rig);
+        List<Prediction> predictions = new ArrayList<>(frames.length);
+        for (int i = 0; i < frames.length; i++) {
+            predictions.add(frames[i] != null ? frames[i] : unframed(demand.uses().get(i), rig));
         }
         return predictions;
     }
 
-    private List<Prediction> compute(Rig rig) {
-        List<Prediction> predictions = new ArrayList<>(demand.uses().size());
-        for (Use use : demand.uses()) {
-            predictions.add(predict(use, rig));
+    /**
+     * Predictions of frame rates, in the brief's order; null for a workload that draws no frames.
+     */
+    private Prediction[] frames(Rig rig) {
+        Key key = new Key(rig.processor(), rig.graphics(), rig.mts());
+        Prediction[] known = framesKnown.get(key);
+        if (known == null) {
+            known = new Prediction[demand.uses().size()];
+            for (int i = 0; i < known.length; i++) {
+                Use use = demand.uses().get(i);
+                if (use.workload() instanceof FrameRate frames) {
+                    known[i] = new FramePredictor(brief, use, frames).predict(rig);
+                }
+            }
+            framesKnown.put(key, known);
         }
-        return predictions;
+        return known;
     }
 
-    private Prediction predict(Use use, Rig rig) {
-        if (use.workload() instanceof FrameRate frames) {
-            return new FramePredictor(brief, use, frames).predict(rig);
-        }
+    private Prediction unframed(Use use, Rig rig) {
         if (use.workload() instanceof TaskTime task) {
             return new TaskPredictor(brief, use, task).predict(rig);
         }
@@ -105,27 +113,18 @@ final class SpeedModel {
      * @param memoryGb memory in GB
      * @param drive the first drive
      */
-    record Rig(
-            Processor processor,
-            rigbrief.part.Graphics graphics,
-            int mts,
-            int memoryGb,
-            Drive drive) {}
+    public record Rig(Processor processor, Graphics graphics, int mts, int memoryGb, Drive drive) {}
 
     /** Parts by identity: hashing their every figure would cost more than the model. */
     private static final class Key {
         private final Part processor;
         private final Part graphics;
-        private final Part drive;
         private final int mts;
-        private final int memoryGb;
 
-        Key(Part processor, Part graphics, Part drive, int mts, int memoryGb) {
+        Key(Part processor, Part graphics, int mts) {
             this.processor = processor;
             this.graphics = graphics;
-            this.drive = drive;
             this.mts = mts;
-            this.memoryGb = memoryGb;
         }
 
         @Override
@@ -133,17 +132,13 @@ final class SpeedModel {
             return other instanceof Key key
                     && processor == key.processor
                     && graphics == key.graphics
-                    && drive == key.drive
-                    && mts == key.mts
-                    && memoryGb == key.memoryGb;
+                    && mts == key.mts;
         }
 
         @Override
         public int hashCode() {
             int hash = System.identityHashCode(processor);
-            hash = hash * 31 + System.identityHashCode(graphics);
-            hash = hash * 31 + System.identityHashCode(drive);
-            return (hash * 31 + mts) * 31 + memoryGb;
+            return (hash * 31 + System.identityHashCode(graphics)) * 31 + mts;
         }
     }
 }

@@ -25,6 +25,17 @@ public final class Quotation {
         return text.codePoints().mapToObj(Quotation::spelt).collect(Collectors.joining());
     }
 
+    /** Whether every character of a text shows as itself. */
+    public static boolean allPrints(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c < ' ' || c >= 0x7f) {
+                return text.codePoints().allMatch(Quotation::prints);
+            }
+        }
+        return true;
+    }
+
     /**
      * Whether a character shows as itself: no control, no bidirectional mark, no half of a pair.
      */

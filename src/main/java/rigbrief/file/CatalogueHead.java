@@ -10,9 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import rigbrief.catalogue.Reference;
 import rigbrief.catalogue.Supplier;
-import rigbrief.file.cell.Ids;
 import rigbrief.file.tree.Keys;
-import rigbrief.file.tree.Text;
 import rigbrief.part.Cells;
 import rigbrief.quantity.Money;
 
@@ -42,14 +40,8 @@ record CatalogueHead(
     /** Reads the file. */
     static CatalogueHead read(Keys keys) {
         String name = keys.cells().text("name");
-        Optional<Currency> currency = keys.maybe("currency", Forms::currency);
-        if (!keys.has("currency")) {
-            keys.fault("currency", "an ISO 4217 currency", "write one, such as EUR");
-        }
-        Optional<LocalDate> asOf = keys.maybe("as-of", Forms::date);
-        if (!keys.has("as-of")) {
-            keys.fault("as-of", "a date", "write the day of its prices, such as 2026-11-20");
-        }
+        Optional<Currency> currency = keys.one("currency", Forms::currency);
+        Optional<LocalDate> asOf = keys.one("as-of", Forms::date);
         Reference reference =
                 keys.keys("reference").map(CatalogueHead::reference).orElse(unreadable().reference);
         List<Supplier> suppliers = suppliers(keys, currency.orElse(STAND_IN));
@@ -93,23 +85,10 @@ record CatalogueHead(
     }
 
     private static Supplier supplier(Keys keys, Currency currency) {
-        String id = keys.cells().text("id");
-        keys.text("id").filter(text -> !Ids.wellFormed(text.text())).ifPresent(CatalogueHead::noId);
+        String id = keys.one("id", Forms::id).orElse("");
         String name = keys.cells().text("name");
-        Optional<Money> delivery = keys.maybe("delivery", new MoneyForm(currency, true));
-        if (!keys.has("delivery")) {
-            keys.fault("delivery", "what one delivery costs", "write 0 if it is free");
-        }
+        Optional<Money> delivery = keys.one("delivery", new MoneyForm(currency, true));
         keys.finish();
         return new Supplier(id, name, delivery.orElse(new Money(BigDecimal.ZERO, currency)));
-    }
-
-    /** Reports that something is no id. */
-    static void noId(Text text) {
-        if (!text.text().isEmpty()) {
-            text.fault(
-                    "an id of lower-case letters, digits, dots and hyphens",
-                    "write it in lower case with hyphens for blanks");
-        }
     }
 }

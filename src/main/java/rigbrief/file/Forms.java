@@ -5,8 +5,11 @@ import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Currency;
+import rigbrief.file.cell.Expectation;
+import rigbrief.file.cell.Ids;
 import rigbrief.part.Cells.Form;
 import rigbrief.part.Cells.Malformed;
+import rigbrief.part.Word;
 
 /** How single values are written that are neither words nor bare numbers. */
 final class Forms {
@@ -14,6 +17,29 @@ final class Forms {
     private static final int DATE_LENGTH = 10;
 
     private Forms() {}
+
+    /** An identity. */
+    static String id(String entry) throws Malformed {
+        if (!Ids.wellFormed(entry)) {
+            throw new Malformed(
+                    "an id of lower-case letters, digits, dots and hyphens",
+                    "write it in lower case with hyphens for blanks");
+        }
+        return entry;
+    }
+
+    /** One of the words of an enum. */
+    static <E extends Enum<E> & Word> Form<E> word(Class<E> words) {
+        return entry -> {
+            for (E constant : words.getEnumConstants()) {
+                if (constant.word().equals(entry)) {
+                    return constant;
+                }
+            }
+            Expectation word = Expectation.word(entry, words);
+            throw new Malformed(word.text(), word.advice());
+        };
+    }
 
     /** An ISO 8601 calendar date, {@code 2026-11-20}. */
     static LocalDate date(String entry) throws Malformed {
@@ -23,12 +49,12 @@ final class Forms {
                 return LocalDate.parse(entry);
             }
         } catch (DateTimeParseException noDate) {
-            throw noDate(entry);
+            throw noDate();
         }
-        throw noDate(entry);
+        throw noDate();
     }
 
-    private static Malformed noDate(String entry) {
+    private static Malformed noDate() {
         return new Malformed("a date of the calendar", "write year, month, day: 2026-11-20");
     }
 

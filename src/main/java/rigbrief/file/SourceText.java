@@ -52,8 +52,17 @@ record SourceText(String file, String text, String sha256) {
         }
     }
 
+    /** Reads a stream to its end; empty, with a fault, when it breaks off. */
+    static Optional<SourceText> readStream(InputStream in, String file, Faults faults) {
+        try {
+            return read(in, file, faults);
+        } catch (IOException broken) {
+            return refuse(faults, file, "a broken stream", "a stream with an end", "try again");
+        }
+    }
+
     /** Reads a stream to its end. */
-    static Optional<SourceText> read(InputStream in, String file, Faults faults)
+    private static Optional<SourceText> read(InputStream in, String file, Faults faults)
             throws IOException {
         byte[] bytes = in.readNBytes(MOST_BYTES + 1);
         if (bytes.length > MOST_BYTES) {

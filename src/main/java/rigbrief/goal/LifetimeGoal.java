@@ -54,10 +54,21 @@ public final class LifetimeGoal implements Goal {
     public int utility(Assessment it) {
         double sum = 0;
         for (Slot slot : READS) {
-            sum += it.build().has(slot) ? guarantee(it.build().part(slot)) : 1;
+            sum += share(slot, it.build().has(slot) ? it.build().part(slot) : null);
         }
-        sum += endurance((Drive) it.build().part(Slot.DRIVE));
-        return Goal.tenThousandths(sum / (READS.size() + 1));
+        return Goal.tenThousandths(sum);
+    }
+
+    /** What one slot adds to the utility, whatever the others hold; null for an empty slot. */
+    public static double share(Slot slot, Part part) {
+        if (!READS.contains(slot)) {
+            return 0;
+        }
+        double own = part == null ? 1 : guarantee(part);
+        if (slot == Slot.DRIVE && part instanceof Drive drive) {
+            own += endurance(drive);
+        }
+        return own / (READS.size() + 1);
     }
 
     @Override

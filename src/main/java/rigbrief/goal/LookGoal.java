@@ -75,7 +75,11 @@ public final class LookGoal implements Goal {
                         colour.map(value -> "are plain or " + value.word()).orElse("are plain"));
     }
 
-    private static double share(Build build, Slot slot, Brief brief) {
+    /**
+     * What one place of an unfinished build counts, 0 to 1; needs the case unless the brief names
+     * the colour.
+     */
+    public static double share(Build build, Slot slot, Brief brief) {
         if (!build.has(slot)) {
             return slot == Slot.CABLES ? HALF : 1;
         }

@@ -270,7 +270,7 @@ public final class CellRow implements Cells {
                 return Optional.of(constant);
             }
         }
-        fault(column, text, Expectation.name(text, "one of", Expectation.spelt(words)));
+        fault(column, text, Expectation.word(text, words));
         return Optional.empty();
     }
 

@@ -46,6 +46,22 @@ public record Expectation(String text, String advice) {
         return new Expectation("one of " + String.join(", ", spelt), "use one of these words");
     }
 
+    /**
+     * One of the words of an enum: all of them when they are fewer than ten, else the nearest.
+     *
+     * @param found what was written
+     */
+    public static <E extends Enum<E> & Word> Expectation word(String found, Class<E> words) {
+        List<String> spelt = spelt(words);
+        String all = String.join(", ", spelt);
+        boolean few = spelt.size() <= FEW;
+        return new Expectation(
+                few ? "one of " + all : "a word that is known here",
+                Nearest.to(found, spelt)
+                        .map(word -> "did you mean " + word + "?")
+                        .orElse(few ? "use one of these words" : "use one of " + all));
+    }
+
     /** The words of an enum as files spell them. */
     static <E extends Enum<E> & Word> List<String> spelt(Class<E> words) {
         List<String> spelt = new ArrayList<>();

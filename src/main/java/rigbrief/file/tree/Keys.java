@@ -9,6 +9,7 @@ import rigbrief.diagnostic.Fault;
 import rigbrief.diagnostic.Faults;
 import rigbrief.diagnostic.Nearest;
 import rigbrief.file.cell.CellRow;
+import rigbrief.file.cell.Row;
 import rigbrief.part.Cells;
 
 /**
@@ -47,12 +48,18 @@ public final class Keys {
     /** The mapping as the cells of a part whose id stands elsewhere; lists may be YAML lists. */
     public DescribedPart described(String id) {
         MapRow joining = new MapRow(file, path, mapping, faults, true);
-        return new DescribedPart(CellRow.named(id, joining), () -> finish(joining.asked()));
+        return new DescribedPart(
+                CellRow.named(id, joining), joining, () -> finish(joining.asked()));
     }
 
     /** Whether a key is there and states something. */
     public boolean has(String key) {
         return row.value(key) != null;
+    }
+
+    /** Whether the value of a key is a mapping. */
+    public boolean hasKeys(String key) {
+        return row.value(key) instanceof Node.Mapping;
     }
 
     /** A single value; empty where there is none, with a fault where it is not single. */
@@ -67,6 +74,30 @@ public final class Keys {
     /** A single value read by a form; empty where there is none. */
     public <T> Optional<T> maybe(String key, Cells.Form<T> form) {
         return text(key).flatMap(text -> text.read(form));
+    }
+
+    /** A single value that must be there; what is wanted is reported where it is absent. */
+    public Optional<Text> oneText(String key, String expected, String advice) {
+        if (!has(key)) {
+            fault(key, expected, advice);
+        }
+        return text(key);
+    }
+
+    /**
+     * A single value that must be there, read by a form; what the form says of no text is said of
+     * an absent key.
+     */
+    public <T> Optional<T> one(String key, Cells.Form<T> form) {
+        if (has(key)) {
+            return maybe(key, form);
+        }
+        try {
+            return Optional.of(form.read(""));
+        } catch (Cells.Malformed absent) {
+            fault(key, absent.expected(), absent.advice());
+            return Optional.empty();
+        }
     }
 
     /** The single values of a list; none where the key is absent. */
@@ -151,6 +182,11 @@ public final class Keys {
         row.fault(key, node == null ? "" : node.shown(), expected, advice);
     }
 
+    /** How many faults there are so far, in this mapping or elsewhere. */
+    public int faultCount() {
+        return faults.count();
+    }
+
     /** Reports the keys that nobody asked for. */
     public void finish() {
         finish(row.asked());
@@ -209,7 +245,8 @@ public final class Keys {
      * A part described by keys.
      *
      * @param cells its cells
+     * @param row the same as a row, to complain to
      * @param finish reports the keys that nobody asked for
      */
-    public record DescribedPart(Cells cells, Runnable finish) {}
+    public record DescribedPart(Cells cells, Row row, Runnable finish) {}
 }

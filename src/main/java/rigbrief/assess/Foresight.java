@@ -1,0 +1,210 @@
+package rigbrief.assess;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+import rigbrief.assess.PowerModel.Draw;
+import rigbrief.assess.SpeedModel.Rig;
+import rigbrief.brief.Brief;
+import rigbrief.model.air.AirDensity;
+import rigbrief.model.heat.CoolingCase;
+import rigbrief.model.heat.FanSpeedSolver;
+import rigbrief.model.heat.Speeds;
+import rigbrief.model.power.DutyCycle;
+import rigbrief.model.power.TypicalDraw;
+import rigbrief.model.power.YearlyEnergy;
+import rigbrief.part.Cooler;
+import rigbrief.part.Drive;
+import rigbrief.part.Graphics;
+import rigbrief.part.Processor;
+
+/**
+ * What no build with a given processor and card can do better than, whatever fills the other slots.
+ *
+ * <p>Each figure is a bound: speed at the best memory and drive, power at the least of every other
+ * part, noise in open air at room temperature. The models are the same as for a whole build.
+ */
+public final class Foresight {
+    /**
+     * No supply turns more of the mains' power into output than this: Titanium at half load, 230 V
+     * EU, is 0.96.
+     */
+    private static final double BEST_EFFICIENCY = 0.96;
+
+    private static final double SILENCE = Double.NEGATIVE_INFINITY;
+    private static final double PLENTY_GB = 1 << 20;
+    private static final int DAYS_A_YEAR = 365;
+    private static final int HOURS_A_YEAR = 8_760;
+
+    private final Assessor assessor;
+    private final TreeSet<Integer> rates;
+    private final Drive fastest;
+    private final Drive slowest;
+    private final double leastOthersW;
+    private final double leastOthersIdleW;
+
+    /**
+     * A foresight.
+     *
+     * @param rates memory rates that some kit or board runs at, in MT/s
+     * @param fastest a drive at least as fast as every candidate
+     * @param slowest a drive at most as fast as every candidate
+     */
+    public Foresight(Assessor assessor, List<Integer> rates, Drive fastest, Drive slowest) {
+        this.assessor = assessor;
+        this.rates = new TreeSet<>(rates);
+        this.fastest = fastest;
+        this.slowest = slowest;
+        this.leastOthersW =
+                TypicalDraw.BOARD_LOAD_W
+                        + TypicalDraw.MODULE_LOAD_W
+                        + TypicalDraw.SATA_DRIVE_LOAD_W
+                        + TypicalDraw.ATTACHED_W;
+        this.leastOthersIdleW =
+                TypicalDraw.BOARD_IDLE_W
+                        + TypicalDraw.MODULE_IDLE_W
+                        + TypicalDraw.SATA_DRIVE_IDLE_W;
+    }
+
+    /**
+     * Bounds for a processor and a card.
+     *
+     * @param best predictions at the best memory and drive
+     * @param processorW least power of the processor under the heaviest workload, in W
+     * @param cardW least power of the card, in W
+     * @param sustainedW least sustained load of the whole machine, in W
+     * @param kwhPerYear least energy a year
+     */
+    public record Pair(
+            List<Prediction> best,
+            double processorW,
+            double cardW,
+            double sustainedW,
+            double kwhPerYear) {}
+
+    /** The bounds for a processor and a card, null for none. */
+    public Pair pair(Processor processor, Graphics graphics) {
+        List<Integer> reachable = reachable(processor);
+        int most = reachable.get(reachable.size() - 1);
+        List<Prediction> best =
+                assessor.speed()
+                        .predictions(new Rig(processor, graphics, most, (int) PLENTY_GB, fastest));
+        double sustained = processor.sustainedPowerW();
+        double board = graphics == null ? 0 : graphics.boardPowerW();
+        double processorW = Double.MAX_VALUE;
+        double cardW = Double.MAX_VALUE;
+        for (int mts : reachable) {
+            List<Prediction> predictions =
+                    assessor.speed()
+                            .predictions(
+                                    new Rig(processor, graphics, mts, (int) PLENTY_GB, slowest));
+            Draw draw = PowerModel.loadW(predictions, sustained, board);
+            processorW = Math.min(processorW, draw.processorW());
+            cardW = Math.min(cardW, draw.cardW());
+        }
+        return new Pair(
+                best,
+                processorW,
+                cardW,
+                sustained + board + leastOthersW,
+                kwh(processor, board, processorW + cardW));
+    }
+
+    /** Rates a processor can see, lowest first, each also halved for a single module. */
+    private List<Integer> reachable(Processor processor) {
+        int most = 0;
+        for (var rate : processor.memory()) {
+            most = Math.max(most, rate.mts());
+        }
+        TreeSet<Integer> seen = new TreeSet<>();
+        for (int rate : rates) {
+            for (var own : processor.memory()) {
+                seen.add(Math.min(rate, own.mts()));
+                seen.add(Math.min(rate, own.mts()) / 2);
+            }
+        }
+        if (seen.isEmpty()) {
+            seen.add(most);
+        }
+        return new ArrayList<>(seen);
+    }
+
+    private double kwh(Processor processor, double boardPowerW, double loadW) {
+        Brief.Place place = assessor.brief().place();
+        double idleW =
+                TypicalDraw.processorIdleW(processor.sustainedPowerW())
+                        + (boardPowerW == 0 ? 0 : TypicalDraw.cardIdleW(boardPowerW))
+                        + leastOthersIdleW;
+        double wallIdle = idleW / BEST_EFFICIENCY;
+        double wall = (loadW + leastOthersW) / BEST_EFFICIENCY;
+        double hours = place.hoursPerDay() * place.loadShare() * DAYS_A_YEAR;
+        double idleHours =
+                (DutyCycle.VERSION_8.longIdlePercent() + DutyCycle.VERSION_8.shortIdlePercent())
+                        * HOURS_A_YEAR
+                        / 100.0;
+        double restKwh =
+                YearlyEnergy.kwh(
+                        DutyCycle.VERSION_8,
+                        TypicalDraw.OFF_MAINS_W,
+                        TypicalDraw.SLEEP_MAINS_W,
+                        0,
+                        0);
+        // With more hours of work than the cycle has idle ones, idling draws at most what work
+        // draws.
+        double watthours =
+                hours <= idleHours
+                        ? wallIdle * (idleHours - hours) + wall * hours
+                        : wall * idleHours;
+        return restKwh + watthours / 1_000;
+    }
+
+    /**
+     * The least level at the seat with one cooler, in dB(A).
+     *
+     * @param cooler the cooler; null for the processor's own
+     * @param dampingDb the most that any case left takes away, in dB
+     */
+    public double leastLevelDba(
+            Pair pair, Processor processor, Graphics graphics, Cooler cooler, double dampingDb) {
+        return openAir(pair.processorW(), pair.cardW(), processor, graphics, cooler, dampingDb)
+                .levelDba();
+    }
+
+    /**
+     * Whether a cooler keeps the processor under its limit at sustained power, were the case all
+     * open.
+     */
+    public boolean coolEnough(Processor processor, Cooler cooler) {
+        return openAir(processor.sustainedPowerW(), 0, processor, null, cooler, 0).excessK() == 0;
+    }
+
+    private Speeds openAir(
+            double processorW,
+            double cardW,
+            Processor processor,
+            Graphics graphics,
+            Cooler cooler,
+            double dampingDb) {
+        Brief brief = assessor.brief();
+        Brief.Place place = brief.place();
+        return FanSpeedSolver.quietest(
+                new CoolingCase(
+                        new CoolingCase.Air(
+                                place.roomC(),
+                                AirDensity.kgM3(place.roomC(), place.altitudeM()),
+                                0,
+                                1,
+                                SILENCE),
+                        ClimateModel.processor(processor, cooler, processorW),
+                        graphics == null
+                                ? CoolingCase.Card.NONE
+                                : ClimateModel.card(
+                                        graphics, cardW, assessor.catalogue().reference()),
+                        SILENCE,
+                        new CoolingCase.Seat(
+                                dampingDb,
+                                brief.noise().seatDistanceM(),
+                                ClimateModel.ROOM_FLOOR_DBA),
+                        brief.headroom().thermalMarginK()));
+    }
+}

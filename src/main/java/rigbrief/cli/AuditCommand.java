@@ -1,0 +1,82 @@
+package rigbrief.cli;
+
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import rigbrief.audit.Audit;
+import rigbrief.audit.Auditor;
+import rigbrief.audit.OpenBrief;
+import rigbrief.brief.Brief;
+import rigbrief.build.BuildRecord;
+import rigbrief.catalogue.Catalogue;
+import rigbrief.report.AuditAnswer;
+import rigbrief.report.AuditJson;
+import rigbrief.report.AuditText;
+
+/** Judges a build. */
+@Command(
+        name = "audit",
+        description =
+                "Judges a build file or a list of part ids: every broken rule and every margin.",
+        footer = {"", "Next: rigbrief propose BRIEF"})
+final class AuditCommand implements Callable<Integer> {
+    private final Console console;
+
+    @Parameters(
+            paramLabel = "BUILD",
+            description = "Build file, or a list of part ids; - is standard input.")
+    private String build;
+
+    @Option(
+            names = "--brief",
+            paramLabel = "BRIEF",
+            description = "Brief to judge by. Default: the one in the build file, or none.")
+    private String brief;
+
+    @Mixin private CatalogueOption catalogue;
+    @Mixin private FormatOption format;
+
+    AuditCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() throws Exception {
+        InputFiles files = new InputFiles(console);
+        Catalogue parts = files.catalogue(catalogue);
+        BuildRecord filed = files.build(build, parts);
+        Brief wanted = brief == null ? ownBrief(filed, parts) : files.brief(brief, parts);
+        warnOfChange(filed, parts);
+        Audit audit = new Auditor(wanted, parts).audit(filed);
+        AuditAnswer answer = new AuditAnswer(build, wanted, parts, audit);
+        format.print(console, new AuditText(), new AuditJson(), answer, next(audit));
+        return (audit.fits() ? ExitStatus.DONE : ExitStatus.BREAKS).code();
+    }
+
+    private static Brief ownBrief(BuildRecord filed, Catalogue parts) {
+        return filed.brief().orElseGet(() -> OpenBrief.of(filed, parts));
+    }
+
+    private void warnOfChange(BuildRecord filed, Catalogue parts) {
+        boolean another =
+                !filed.catalogueDigest().isEmpty()
+                        && !filed.catalogueDigest().equals(parts.digest());
+        if (another) {
+            console.remark(
+                    "note: the build was made with another catalogue, or this one has changed since;"
+                            + " prices are today's");
+        }
+    }
+
+    private String next(Audit audit) {
+        String again = "rigbrief audit " + ShellWord.of(build) + catalogue.repeated();
+        if (!audit.fits()) {
+            return "change what is broken, then " + again;
+        }
+        return brief == null
+                ? again + " --brief BRIEF"
+                : "rigbrief propose " + ShellWord.of(brief) + catalogue.repeated();
+    }
+}

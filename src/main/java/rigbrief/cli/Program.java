@@ -1,0 +1,72 @@
+package rigbrief.cli;
+
+import java.io.OutputStreamWriter;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.List;
+import picocli.CommandLine;
+import picocli.CommandLine.Help.Ansi;
+import rigbrief.report.Style;
+
+/** The command line as a whole. */
+public final class Program {
+    private Program() {}
+
+    /** Runs one command line; nothing it does ends the process. */
+    public static ExitStatus run(Console console, String... arguments) {
+        Console chosen = chosen(console, Arrays.asList(arguments));
+        ExitStatus status = execute(chosen, arguments);
+        chosen.flush();
+        return status;
+    }
+
+    /** Whatever the command, these two decide how everything else is printed. */
+    private static Console chosen(Console console, List<String> arguments) {
+        Console chosen = arguments.contains(Rigbrief.NO_COLOR) ? console.plain() : console;
+        return arguments.contains(Rigbrief.DEBUG) ? chosen.debugging() : chosen;
+    }
+
+    private static ExitStatus execute(Console console, String... arguments) {
+        FaultHandler faults = new FaultHandler(console);
+        try {
+            return ExitStatus.of(commandLine(console, faults).execute(arguments));
+        } catch (Error | RuntimeException e) {
+            return faults.internal(e);
+        }
+    }
+
+    /** The commands, one line each. */
+    static CommandLine commandLine(Console console, FaultHandler faults) {
+        return new CommandLine(new Rigbrief())
+                .addSubcommand(new ProposeCommand(console))
+                .addSubcommand(new AuditCommand(console))
+                .addSubcommand(
+                        new CommandLine(new CatalogCommand())
+                                .addSubcommand(new CatalogCheckCommand(console))
+                                .addSubcommand(new CatalogStatsCommand(console)))
+                .addSubcommand(new RulesCommand(console))
+                .addSubcommand(new HelpCommand())
+                .setOut(writer(console.out()))
+                .setErr(writer(console.err()))
+                .setColorScheme(colours(console))
+                .setUsageHelpWidth(80)
+                .setUsageHelpAutoWidth(false)
+                .setCaseInsensitiveEnumValuesAllowed(true)
+                .setParameterExceptionHandler(faults)
+                .setExecutionExceptionHandler(faults);
+    }
+
+    private static PrintWriter writer(PrintStream stream) {
+        return new PrintWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8), true);
+    }
+
+    private static CommandLine.Help.ColorScheme colours(Console console) {
+        return new CommandLine.Help.ColorScheme.Builder(
+                        console.style() == Style.TERMINAL ? Ansi.ON : Ansi.OFF)
+                .commands(Ansi.Style.bold)
+                .options(Ansi.Style.bold)
+                .build();
+    }
+}

@@ -1,0 +1,65 @@
+package rigbrief.cli;
+
+import picocli.CommandLine.Command;
+import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ScopeType;
+import picocli.CommandLine.Spec;
+
+/** The root command: options that every command takes. */
+@Command(
+        name = "rigbrief",
+        description = "Turns a client's brief and a parts catalogue into builds that fit.",
+        versionProvider = Rigbrief.Version.class,
+        synopsisSubcommandLabel = "COMMAND",
+        footer = {
+            "",
+            "Exit status: 0 done, 1 internal fault, 2 wrong use, 3 bad input file,",
+            "4 no build meets the musts, 5 the audited build fails.",
+            "",
+            "Next: rigbrief propose BRIEF"
+        })
+final class Rigbrief implements Runnable {
+    static final String NO_COLOR = "--no-color";
+    static final String DEBUG = "--debug";
+
+    @Spec private CommandSpec spec;
+
+    @Option(
+            names = {"-h", "--help"},
+            usageHelp = true,
+            scope = ScopeType.INHERIT,
+            description = "Shows this help.")
+    private boolean help;
+
+    @Option(names = "--version", versionHelp = true, description = "Shows the version.")
+    private boolean version;
+
+    @Option(
+            names = NO_COLOR,
+            scope = ScopeType.INHERIT,
+            description = "No bold or faint letters; NO_COLOR in the environment does the same.")
+    private boolean noColor;
+
+    @Option(
+            names = DEBUG,
+            scope = ScopeType.INHERIT,
+            description = "Stack trace with an internal fault, as RIGBRIEF_DEBUG=1 does.")
+    private boolean debug;
+
+    @Override
+    public void run() {
+        throw new ParameterException(spec.commandLine(), "found no command, expected one");
+    }
+
+    /** The version the build wrote into the archive. */
+    static final class Version implements IVersionProvider {
+        @Override
+        public String[] getVersion() {
+            String version = Rigbrief.class.getPackage().getImplementationVersion();
+            return new String[] {"rigbrief " + (version == null ? "(not packaged)" : version)};
+        }
+    }
+}

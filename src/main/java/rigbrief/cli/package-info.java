@@ -1,0 +1,2 @@
+/** Commands, options, exit statuses, and the only code that touches the console. */
+package rigbrief.cli;

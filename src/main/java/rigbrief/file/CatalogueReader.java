@@ -1,0 +1,132 @@
+package rigbrief.file;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import rigbrief.catalogue.Catalogue;
+import rigbrief.catalogue.Offer;
+import rigbrief.catalogue.Workload;
+import rigbrief.diagnostic.BadInput;
+import rigbrief.diagnostic.Fault;
+import rigbrief.diagnostic.Faults;
+import rigbrief.file.tree.Keys;
+import rigbrief.file.tree.Tree;
+import rigbrief.part.Kind;
+
+/** Reads a catalogue folder. */
+public final class CatalogueReader {
+    private static final String HEAD = "catalog.yaml";
+    private static final String WORKLOADS = "workloads.yaml";
+
+    private final Path folder;
+    private final Faults faults = new Faults();
+    private final Map<String, String> digestByName = new TreeMap<>();
+
+    private CatalogueReader(Path folder) {
+        this.folder = folder;
+    }
+
+    /**
+     * A catalogue with the remarks on its files that do not refuse it.
+     *
+     * @param catalogue the catalogue
+     * @param notes unknown columns, in the order in which they were met
+     */
+    public record Reading(Catalogue catalogue, List<Fault> notes) {
+        /** Copies the notes. */
+        public Reading {
+            notes = List.copyOf(notes);
+        }
+    }
+
+    /**
+     * Reads all files of a folder.
+     *
+     * @throws BadInput with all faults of all files
+     */
+    public static Catalogue read(Path folder) throws BadInput {
+        return readNoted(folder).catalogue();
+    }
+
+    /**
+     * Reads all files of a folder, and keeps the remarks.
+     *
+     * @throws BadInput with all faults of all files
+     */
+    public static Reading readNoted(Path folder) throws BadInput {
+        return new CatalogueReader(folder).readAll();
+    }
+
+    private Reading readAll() throws BadInput {
+        if (!Files.isDirectory(folder)) {
+            String found = Files.exists(folder) ? "a file" : "";
+            String advice = "name the folder of the catalogue";
+            throw new BadInput(
+                    new Fault(folder.toString(), 1, 1, "catalogue", found, "a folder", advice));
+        }
+        CatalogueHead head =
+                keys(HEAD).map(CatalogueHead::read).orElseGet(CatalogueHead::unreadable);
+        KindFile parts = parts();
+        List<Offer> offers =
+                source(OfferFile.NAME)
+                        .map(source -> new OfferFile(head, parts, faults).read(source))
+                        .orElse(List.of());
+        List<Workload> workloads = keys(WORKLOADS).map(WorkloadFile::read).orElse(List.of());
+        faults.throwIfAny();
+        return new Reading(catalogue(head, parts, offers, workloads), faults.notes());
+    }
+
+    private KindFile parts() {
+        KindFile parts = new KindFile(faults);
+        for (Kind kind : Kind.values()) {
+            if (Files.exists(folder.resolve(kind.fileName()))) {
+                source(kind.fileName()).ifPresent(source -> parts.read(kind, source));
+            }
+        }
+        return parts;
+    }
+
+    private Catalogue catalogue(
+            CatalogueHead head, KindFile parts, List<Offer> offers, List<Workload> workloads) {
+        return new Catalogue(
+                head.name(),
+                head.currencyOrStandIn(),
+                head.asOf(),
+                digest(),
+                head.reference(),
+                head.suppliers(),
+                parts.parts(),
+                offers,
+                workloads);
+    }
+
+    /**
+     * The digest of the list of the files' digests, in name order, each line as the usual checksum
+     * programs print it: digest, two blanks, name.
+     */
+    private String digest() {
+        List<String> lines = new ArrayList<>();
+        digestByName.forEach((name, digest) -> lines.add(digest + "  " + name + "\n"));
+        return "sha256:"
+                + SourceText.digest(String.join("", lines).getBytes(StandardCharsets.UTF_8));
+    }
+
+    private Optional<SourceText> source(String name) {
+        Optional<SourceText> source = SourceText.read(folder.resolve(name), faults);
+        source.ifPresent(read -> digestByName.put(name, read.sha256()));
+        return source;
+    }
+
+    private Optional<Keys> keys(String name) {
+        return source(name)
+                .flatMap(
+                        source ->
+                                Tree.read(source.file(), source.text(), faults)
+                                        .map(root -> Keys.of(source.file(), root, faults)));
+    }
+}

@@ -1,0 +1,116 @@
+package rigbrief.report;
+
+import java.math.BigDecimal;
+import java.util.Optional;
+import java.util.function.Function;
+import rigbrief.catalogue.Capacity;
+import rigbrief.catalogue.FrameRate;
+import rigbrief.catalogue.Workload;
+import rigbrief.report.CatalogueStats.KindLine;
+import rigbrief.report.CatalogueStats.Prices;
+import rigbrief.report.CatalogueStats.SupplierLine;
+
+/** A catalogue counted through, in plain text. */
+public final class CatalogueStatsText implements Report<CatalogueStats> {
+    private static final ReportInfo INFO =
+            ReportInfo.text("catalogue-stats-text", "numbers of a catalogue for people");
+    private static final int NAME_COLUMNS = 30;
+
+    @Override
+    public ReportInfo info() {
+        return INFO;
+    }
+
+    @Override
+    public String write(CatalogueStats stats, Style style) {
+        TextPage page = new TextPage(style);
+        page.chapter(stats.catalogue().name(), "as of " + stats.catalogue().asOf());
+        page.paragraph(
+                0,
+                "%d parts, %d offers in %s, %s."
+                        .formatted(
+                                stats.catalogue().partCount(),
+                                stats.catalogue().offerCount(),
+                                stats.catalogue().currency().getCurrencyCode(),
+                                stats.catalogue().digest()));
+        page.section("Parts, each at its cheapest offer").table(kinds(stats));
+        page.section("Suppliers").table(suppliers(stats));
+        page.section("Workloads").table(workloads(stats));
+        return page.blank().toString();
+    }
+
+    private static TextTable kinds(CatalogueStats stats) {
+        TextTable table =
+                new TextTable()
+                        .left("kind", NAME_COLUMNS)
+                        .right("parts")
+                        .right("offered")
+                        .right("makers")
+                        .right("least")
+                        .right("median")
+                        .right("most");
+        for (KindLine line : stats.kinds()) {
+            table.row(
+                    line.kind().word(),
+                    Integer.toString(line.parts()),
+                    Integer.toString(line.offered()),
+                    Integer.toString(line.makers()),
+                    price(line.prices(), Prices::least),
+                    price(line.prices(), Prices::median),
+                    price(line.prices(), Prices::most));
+        }
+        return table;
+    }
+
+    private static String price(Optional<Prices> prices, Function<Prices, BigDecimal> which) {
+        return prices.map(which).map(BigDecimal::toPlainString).orElse("-");
+    }
+
+    private static TextTable suppliers(CatalogueStats stats) {
+        TextTable table =
+                new TextTable()
+                        .left("supplier", NAME_COLUMNS)
+                        .right("offers")
+                        .right("stale")
+                        .right("sold out")
+                        .right("delivery");
+        for (SupplierLine line : stats.suppliers()) {
+            table.row(
+                    line.supplier().name(),
+                    Integer.toString(line.offers()),
+                    Integer.toString(line.stale()),
+                    Integer.toString(line.soldOut()),
+                    line.supplier().delivery().plain());
+        }
+        return table;
+    }
+
+    private static TextTable workloads(CatalogueStats stats) {
+        TextTable table =
+                new TextTable()
+                        .left("workload", NAME_COLUMNS)
+                        .left("kind", NAME_COLUMNS)
+                        .right("measured")
+                        .right("spread");
+        for (Workload workload : stats.catalogue().workloads()) {
+            table.row(
+                    workload.id(),
+                    kind(workload),
+                    Integer.toString(workload.fitted().n()),
+                    spread(workload.fitted()));
+        }
+        return table;
+    }
+
+    private static String spread(Workload.Fitted fitted) {
+        return fitted.n() == 0 ? "-" : Rounded.print(0, fitted.sigma() * 100, " %");
+    }
+
+    /** What kind of workload it is, as catalogues spell it. */
+    static String kind(Workload workload) {
+        if (workload instanceof FrameRate) {
+            return "frame-rate";
+        }
+        return workload instanceof Capacity ? "capacity" : "task-time";
+    }
+}

@@ -1,0 +1,190 @@
+package rigbrief.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import rigbrief.audit.AuditFinding.Level;
+import rigbrief.proposal.Clash;
+import rigbrief.proposal.FrontPoint;
+import rigbrief.proposal.Proof;
+import rigbrief.proposal.Proposal;
+import rigbrief.proposal.Proposals;
+import rigbrief.quantity.Money;
+
+/** Proposals in plain text, 80 columns wide. */
+public final class ProposalsText implements Report<Proposals> {
+    private static final ReportInfo INFO =
+            ReportInfo.text("proposals-text", "proposals for people");
+
+    /** More points of a front than this tell a reader nothing; the JSON has them all. */
+    private static final int MOST_FRONT_POINTS = 12;
+
+    @Override
+    public ReportInfo info() {
+        return INFO;
+    }
+
+    @Override
+    public String write(Proposals answer, Style style) {
+        TextPage page = new TextPage(style);
+        new Writing(page, answer).document();
+        return page.toString();
+    }
+
+    private static final class Writing {
+        private final TextPage page;
+        private final Proposals answer;
+        private final AssessmentText assessment;
+
+        Writing(TextPage page, Proposals answer) {
+            this.page = page;
+            this.answer = answer;
+            this.assessment = new AssessmentText(page, answer.brief(), answer.catalogue());
+        }
+
+        void document() {
+            head();
+            if (answer.clash().isPresent()) {
+                clash(answer.clash().get());
+            } else {
+                answer.proposals().forEach(this::proposal);
+                if (answer.proposals().size() > 1) {
+                    page.blank().chapter("SIDE BY SIDE", "");
+                    page.table(TierComparison.of(answer));
+                }
+                front();
+            }
+            remarks(answer.remarks());
+            page.blank();
+        }
+
+        private void head() {
+            page.paragraph(
+                    0,
+                    "Brief \"%s\" for %s: %s."
+                            .formatted(answer.brief().name(), answer.brief().client(), outcome()));
+            page.paragraph(
+                    0,
+                    "Ceiling %s all in%s. Catalogue \"%s\" of %s: %d parts, %d offers."
+                            .formatted(
+                                    answer.brief().ceiling(),
+                                    answer.brief().quantity() > 1
+                                            ? " for " + answer.brief().quantity() + " machines"
+                                            : "",
+                                    answer.catalogue().name(),
+                                    answer.catalogue().asOf(),
+                                    answer.catalogue().partCount(),
+                                    answer.catalogue().offerCount()));
+        }
+
+        private String outcome() {
+            if (answer.clash().isEmpty()) {
+                return AssessmentText.counted(answer.proposals().size(), "build");
+            }
+            return answer.clash().get().needs().isEmpty()
+                    ? "no build found"
+                    : "no build meets its musts";
+        }
+
+        private void proposal(Proposal proposal) {
+            page.blank()
+                    .chapter(
+                            proposal.tier().word().toUpperCase(java.util.Locale.ROOT),
+                            money(proposal.audit().cost().totalMinor()));
+            page.paragraph(0, sentence(proposal.tier().meaning()));
+            assessment.parts(proposal.audit(), proposal.reasons());
+            assessment.needs(proposal.audit());
+            assessment.score(proposal.audit());
+            assessment.figures(proposal.audit());
+            assessment.findings("Broken rules", proposal.audit().findings(), Level.BREACH);
+            assessment.findings("Cautions", proposal.audit().findings(), Level.CAUTION);
+            assessment.findings("Notes", proposal.audit().findings(), Level.NOTE);
+            page.section("Proof");
+            page.paragraph(2, proof(proposal.proof()));
+            remarks(proposal.remarks());
+        }
+
+        private static String proof(Proof proof) {
+            if (!proof.proven()) {
+                return Rounded.gap(1, proof.gapPercent())
+                        .map(
+                                percent ->
+                                        "Not proven best: at most %s %% from the best that this catalogue allows."
+                                                .formatted(percent.toPlainString()))
+                        .orElse("Not proven best; how far the best may be is not known.");
+            }
+            return switch (proof.figure()) {
+                case "total" -> "Proven: no build in this catalogue meets every must for less.";
+                case "score" -> "Proven: no build under the ceiling reaches a higher score.";
+                default ->
+                        "Proven: no build strikes a better balance of money and score between"
+                                + " the leanest and the fullest.";
+            };
+        }
+
+        private void front() {
+            if (answer.front().size() < 2) {
+                return;
+            }
+            page.section("The front: nothing is both cheaper and better than any of these");
+            TextTable table = new TextTable().right("total").right("utility").left("change", 54);
+            List<String> before = List.of();
+            for (FrontPoint point : answer.front().subList(0, shown())) {
+                table.row(
+                        Money.ofMinor(point.totalMinor(), answer.brief().currency()).plain(),
+                        Rounded.print(4, point.utility(), ""),
+                        change(before, point.parts()));
+                before = point.parts();
+            }
+            page.table(table);
+            if (answer.front().size() > shown()) {
+                page.paragraph(
+                        2, "and " + (answer.front().size() - shown()) + " more in the JSON.");
+            }
+        }
+
+        private int shown() {
+            return Math.min(MOST_FRONT_POINTS, answer.front().size());
+        }
+
+        private static String change(List<String> before, List<String> parts) {
+            if (before.isEmpty()) {
+                return "the cheapest";
+            }
+            List<String> added = new ArrayList<>(parts);
+            added.removeAll(before);
+            return added.isEmpty() ? "fewer parts" : String.join(", ", added);
+        }
+
+        private void clash(Clash clash) {
+            if (!clash.needs().isEmpty()) {
+                page.section(
+                        clash.needs().size() == 1
+                                ? "This must can't be met"
+                                : "These musts can't be met together");
+                clash.needs().forEach(need -> page.hanging("  - ", need));
+            }
+            if (!clash.needs().isEmpty() && !clash.minimal()) {
+                page.paragraph(2, "Some of them may not be needed for the clash.");
+            }
+            page.blank();
+            clash.explanation().forEach(words -> page.paragraph(0, words));
+        }
+
+        private void remarks(List<String> remarks) {
+            if (!remarks.isEmpty()) {
+                page.section("Remarks");
+            }
+            remarks.forEach(remark -> page.hanging("  - ", remark));
+        }
+
+        private static String sentence(String words) {
+            return words.substring(0, 1).toUpperCase(java.util.Locale.ROOT)
+                    + words.substring(1)
+                    + ".";
+        }
+
+        private String money(long minor) {
+            return Money.ofMinor(minor, answer.brief().currency()).toString();
+        }
+    }
+}

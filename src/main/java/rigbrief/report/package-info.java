@@ -1,0 +1,2 @@
+/** Writing results, one class per format, deciding nothing. */
+package rigbrief.report;

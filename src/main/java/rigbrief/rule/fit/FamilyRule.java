@@ -1,0 +1,88 @@
+package rigbrief.rule.fit;
+
+import java.util.List;
+import java.util.Set;
+import rigbrief.assess.Assessment;
+import rigbrief.part.Board;
+import rigbrief.part.Fact;
+import rigbrief.part.FamilySupport;
+import rigbrief.part.Slot;
+import rigbrief.quantity.Unit;
+import rigbrief.rule.Finding;
+import rigbrief.rule.Reads;
+import rigbrief.rule.Rule;
+import rigbrief.rule.RuleInfo;
+import rigbrief.rule.Source;
+
+/**
+ * The board's firmware knows the processor's family, or can be taught to before the first boot.
+ *
+ * <p>Breach when the board never supports the family, or only with newer firmware that nothing at
+ * hand can write; caution when the update is possible without a working processor, or the builder
+ * has a processor that boots the older firmware.
+ */
+public final class FamilyRule implements Rule {
+    private static final RuleInfo INFO =
+            new RuleInfo(
+                    "family",
+                    "Board's firmware knows the processor",
+                    Unit.CONDITION,
+                    Source.makersSheet("board, supported processor families with firmware"));
+    private static final Set<Slot> READS = Reads.of(Slot.PROCESSOR, Slot.BOARD);
+
+    @Override
+    public RuleInfo info() {
+        return INFO;
+    }
+
+    @Override
+    public Set<Slot> reads() {
+        return READS;
+    }
+
+    @Override
+    public Finding check(Assessment it) {
+        Board board = it.build().board();
+        String family = it.build().processor().family();
+        if (!(board.families() instanceof Fact.Stated<List<FamilySupport>> stated)) {
+            return Finding.unknown(board.families());
+        }
+        for (FamilySupport support : stated.value()) {
+            if (support.family().equals(family)) {
+                return known(it, board, support);
+            }
+        }
+        return Finding.breach(
+                1,
+                () ->
+                        "%s never supports the family %s of %s"
+                                .formatted(board.name(), family, it.build().processor().name()));
+    }
+
+    private static Finding known(Assessment it, Board board, FamilySupport support) {
+        if (FamilySupport.atLeast(board.shippedFirmware(), support.firmware())) {
+            return Finding.MET;
+        }
+        if (board.firmwareWithoutProcessor()) {
+            return Finding.caution(() -> update(board, support) + " without a processor fitted");
+        }
+        if (it.brief().place().helperProcessor()) {
+            return Finding.caution(
+                    () -> update(board, support) + " with the helper processor fitted");
+        }
+        return Finding.breach(
+                1,
+                () ->
+                        update(board, support)
+                                + ", which this board can't do without an older processor");
+    }
+
+    private static String update(Board board, FamilySupport support) {
+        return "%s leaves the shop with firmware %s and knows %s from %s on: update it before the first boot"
+                .formatted(
+                        board.name(),
+                        board.shippedFirmware(),
+                        support.family(),
+                        support.firmware());
+    }
+}

@@ -1,0 +1,57 @@
+package rigbrief.rule.fit;
+
+import java.util.Set;
+import rigbrief.assess.Assessment;
+import rigbrief.part.Fact;
+import rigbrief.part.PcCase;
+import rigbrief.part.Slot;
+import rigbrief.quantity.Length;
+import rigbrief.quantity.Unit;
+import rigbrief.rule.Finding;
+import rigbrief.rule.Reads;
+import rigbrief.rule.Rule;
+import rigbrief.rule.RuleInfo;
+import rigbrief.rule.Source;
+
+/**
+ * The supply is no longer than its room, which a drive cage in use makes shorter.
+ *
+ * <p>Whole millimetres, equality allowed.
+ */
+public final class SupplyLengthRule implements Rule {
+    private static final RuleInfo INFO =
+            new RuleInfo(
+                    "supply-length",
+                    "Supply is short enough for the case",
+                    Unit.MILLIMETRE,
+                    Source.makersSheet("case, longest supply with and without the drive cage"));
+    private static final Set<Slot> READS =
+            Reads.of(Slot.BOARD, Slot.DRIVE, Slot.SECOND_DRIVE, Slot.SUPPLY, Slot.CASE);
+
+    @Override
+    public RuleInfo info() {
+        return INFO;
+    }
+
+    @Override
+    public Set<Slot> reads() {
+        return READS;
+    }
+
+    @Override
+    public Finding check(Assessment it) {
+        PcCase pcCase = it.build().pcCase();
+        boolean cage = it.layout().cageInUse();
+        Fact<Length> room = cage ? pcCase.supplyLengthWithCage() : pcCase.supplyLength();
+        Fact<Length> length = it.build().supply().length();
+        return Finding.atMost(
+                length,
+                room,
+                () ->
+                        "supply %s, case takes %s%s"
+                                .formatted(
+                                        length.or(Length.mm(0)),
+                                        room.or(Length.mm(0)),
+                                        cage ? " with the drive cage in use" : ""));
+    }
+}

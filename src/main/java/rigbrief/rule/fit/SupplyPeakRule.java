@@ -1,0 +1,80 @@
+package rigbrief.rule.fit;
+
+import java.util.Set;
+import rigbrief.assess.Assessment;
+import rigbrief.model.power.DesignGuide;
+import rigbrief.model.power.SupplyExcursion;
+import rigbrief.part.Guide;
+import rigbrief.part.Plug;
+import rigbrief.part.Slot;
+import rigbrief.part.Supply;
+import rigbrief.part.Tally;
+import rigbrief.quantity.Unit;
+import rigbrief.rule.Finding;
+import rigbrief.rule.Reads;
+import rigbrief.rule.Rule;
+import rigbrief.rule.RuleInfo;
+import rigbrief.rule.Source;
+
+/**
+ * The supply stands the peak that a graphics card makes for about a millisecond.
+ *
+ * <p>A supply of a guide without an excursion table is given no more than its rating. Loads are
+ * rounded up to whole watts, allowances down.
+ */
+public final class SupplyPeakRule implements Rule {
+    private static final RuleInfo INFO =
+            new RuleInfo(
+                    "supply-peak",
+                    "Supply stands the card's short peaks",
+                    Unit.WATT,
+                    Source.standard(
+                            "ATX Version 3 power supply design guide",
+                            "document 336521, revision 2.1a",
+                            "table 3-3"));
+    private static final Set<Slot> READS = Reads.ELECTRICAL;
+
+    private static final double PEAK_MS = 1;
+
+    @Override
+    public RuleInfo info() {
+        return INFO;
+    }
+
+    @Override
+    public Set<Slot> reads() {
+        return READS;
+    }
+
+    @Override
+    public Finding check(Assessment it) {
+        Supply supply = it.build().supply();
+        long peakW = WholeWatts.load(it.power().peakW());
+        boolean stated = supply.plugs().stated();
+        boolean plug = supply.plugs().or(Tally.none()).of(Plug.PCIE16) > 0;
+        long allowedW = allowedW(supply, plug);
+        if (!stated && peakW > allowedW && peakW <= allowedW(supply, true)) {
+            return Finding.unknown(supply.plugs());
+        }
+        return Finding.atMost(
+                peakW,
+                allowedW,
+                Unit.WATT,
+                () ->
+                        "peaks of %d W for 1 ms; this %d W supply of guide %s may be drawn to %d W"
+                                .formatted(peakW, supply.watts(), supply.guide().word(), allowedW));
+    }
+
+    private static long allowedW(Supply supply, boolean plug) {
+        return WholeWatts.given(
+                SupplyExcursion.allowedW(guide(supply.guide()), supply.watts(), plug, PEAK_MS));
+    }
+
+    private static DesignGuide guide(Guide guide) {
+        return switch (guide) {
+            case ATX2 -> DesignGuide.ATX2;
+            case ATX3_0 -> DesignGuide.ATX3_0;
+            case ATX3_1 -> DesignGuide.ATX3_1;
+        };
+    }
+}

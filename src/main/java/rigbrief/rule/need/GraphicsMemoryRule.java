@@ -1,0 +1,62 @@
+package rigbrief.rule.need;
+
+import java.util.Set;
+import rigbrief.assess.Assessment;
+import rigbrief.build.Build;
+import rigbrief.part.Slot;
+import rigbrief.quantity.Unit;
+import rigbrief.rule.Finding;
+import rigbrief.rule.Reads;
+import rigbrief.rule.Rule;
+import rigbrief.rule.RuleInfo;
+import rigbrief.rule.Source;
+
+/**
+ * The card has the graphics memory that the greediest workload wants at its settings.
+ *
+ * <p>Without a card the processor's graphics borrow main memory, which counts as at most {@value
+ * #SHARED_GB} GB (common practice: more is slow and is missed elsewhere). Whole gigabytes, the
+ * demand rounded up, equality allowed.
+ */
+public final class GraphicsMemoryRule implements Rule {
+    private static final RuleInfo INFO =
+            new RuleInfo(
+                    "graphics-memory",
+                    "Graphics memory is enough",
+                    Unit.GIGABYTE,
+                    Source.brief("workloads and their settings"));
+    private static final Set<Slot> READS = Reads.of(Slot.PROCESSOR, Slot.GRAPHICS);
+
+    /** Main memory that integrated graphics may be counted to borrow, in GB. */
+    public static final int SHARED_GB = 4;
+
+    @Override
+    public RuleInfo info() {
+        return INFO;
+    }
+
+    @Override
+    public Set<Slot> reads() {
+        return READS;
+    }
+
+    @Override
+    public Finding check(Assessment it) {
+        long need = WholeGigabytes.of(it.demand().vramGb());
+        int have = haveGb(it.build());
+        return Finding.atMost(
+                need,
+                have,
+                Unit.GIGABYTE,
+                () ->
+                        "workloads want %d GB of graphics memory, there are %d GB"
+                                .formatted(need, have));
+    }
+
+    private static int haveGb(Build build) {
+        if (build.has(Slot.GRAPHICS)) {
+            return build.graphics().vramGb();
+        }
+        return build.processor().integratedGraphics() ? SHARED_GB : 0;
+    }
+}

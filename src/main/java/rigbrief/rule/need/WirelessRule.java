@@ -1,0 +1,81 @@
+package rigbrief.rule.need;
+
+import java.util.Set;
+import rigbrief.assess.Assessment;
+import rigbrief.brief.Brief;
+import rigbrief.brief.Brief.Strength;
+import rigbrief.build.Build;
+import rigbrief.part.Slot;
+import rigbrief.part.WirelessStandard;
+import rigbrief.quantity.Unit;
+import rigbrief.rule.Finding;
+import rigbrief.rule.Reads;
+import rigbrief.rule.Rule;
+import rigbrief.rule.RuleInfo;
+import rigbrief.rule.Source;
+
+/**
+ * There is a wireless network of the generation the brief must have, beside a wired port.
+ *
+ * <p>A wireless need never drops the wired port: a board without one is a breach too (common
+ * practice). The excess counts the generations that lack and the missing port. A wish that is not
+ * met is a caution.
+ */
+public final class WirelessRule implements Rule {
+    private static final RuleInfo INFO =
+            new RuleInfo(
+                    "wireless",
+                    "Wireless network is there, and the wired port stays",
+                    Unit.CONDITION,
+                    Source.brief("wireless"));
+    private static final Set<Slot> READS = Reads.of(Slot.BOARD, Slot.WIRELESS);
+
+    @Override
+    public RuleInfo info() {
+        return INFO;
+    }
+
+    @Override
+    public Set<Slot> reads() {
+        return READS;
+    }
+
+    /** The oldest generation that will do; any will where the brief names none. */
+    static WirelessStandard least(Brief brief) {
+        WirelessStandard least = brief.wireless().atLeast();
+        return least == WirelessStandard.NONE ? WirelessStandard.WIFI5 : least;
+    }
+
+    @Override
+    public Finding check(Assessment it) {
+        Strength strength = it.brief().wireless().strength();
+        if (strength == Strength.NONE) {
+            return Finding.MET;
+        }
+        int lacking = Math.max(0, least(it.brief()).ordinal() - best(it.build()).ordinal());
+        if (strength == Strength.WISH) {
+            return lacking == 0
+                    ? Finding.MET
+                    : Finding.caution(() -> "wished for: " + words(it, false));
+        }
+        boolean wired = it.build().board().lanGbps() > 0;
+        return Finding.unlessZero(lacking + (wired ? 0 : 1), () -> words(it, !wired));
+    }
+
+    private static WirelessStandard best(Build build) {
+        WirelessStandard onBoard = build.board().wireless();
+        if (!build.has(Slot.WIRELESS)) {
+            return onBoard;
+        }
+        WirelessStandard card = build.wireless().standard();
+        return card.ordinal() > onBoard.ordinal() ? card : onBoard;
+    }
+
+    private static String words(Assessment it, boolean unwired) {
+        return "wireless %s, at least %s wanted%s"
+                .formatted(
+                        best(it.build()).word(),
+                        least(it.brief()).word(),
+                        unwired ? "; the board has no wired port" : "");
+    }
+}

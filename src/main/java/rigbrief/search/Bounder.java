@@ -1,0 +1,217 @@
+package rigbrief.search;
+
+import java.util.ArrayList;
+import java.util.List;
+import rigbrief.assess.Pricing;
+import rigbrief.brief.Brief;
+import rigbrief.goal.Goal;
+import rigbrief.goal.ValueGoal;
+
+/**
+ * Bounds the objective of any completion of an unfinished build, over every supplier set.
+ *
+ * <p>For a set of suppliers money adds up over the slots exactly. For a worth w of money, gains
+ * less w times price add up over the open slots as well, so that points are at most K + w (money -
+ * base); the least over several worths bounds utility at any spending. Value falls with money and
+ * rises with the other points, so between two spendings it is at most its figure for the points at
+ * the upper and the money at the lower end.
+ */
+final class Bounder {
+    /** Intervals of spending between which value is bounded. */
+    private static final int INTERVALS = 6;
+
+    private static final double ROUNDING_MINOR = 0.5;
+
+    private final Problem problem;
+    private final Objective objective;
+    private final Pricing pricing;
+    private final int[] sets;
+    private final double[] worth;
+    private final OrderOutlook order;
+    private final double valueWeight;
+    private final double othersMost;
+    private final double roundingPoints;
+    private final double ceilingMinor;
+    private final double taxFactor;
+    private final double feesMinor;
+
+    /** First and second figure that no completion passes. */
+    static final class Bound {
+        private final double first;
+        private final double second;
+        private final int set;
+
+        private Bound(double first, double second, int set) {
+            this.first = first;
+            this.second = second;
+            this.set = set;
+        }
+
+        double first() {
+            return first;
+        }
+
+        double second() {
+            return second;
+        }
+
+        /** Index of the supplier set that allows it; -1 when none can deliver within the limit. */
+        int set() {
+            return set;
+        }
+    }
+
+    static final Bound IMPOSSIBLE =
+            new Bound(Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY, -1);
+
+    Bounder(Problem problem, Objective objective, double[] worth) {
+        this.problem = problem;
+        this.objective = objective;
+        this.pricing = problem.assessor().pricing();
+        this.sets = pricing.supplierSets();
+        this.worth = worth;
+        Brief brief = problem.assessor().brief();
+        List<Goal> others = new ArrayList<>();
+        double value = 0;
+        double orderWeight = 0;
+        for (Goal goal : problem.goals()) {
+            if (goal instanceof ValueGoal) {
+                value = problem.weight(goal);
+            } else {
+                others.add(goal);
+                orderWeight =
+                        goal.info().id().equals("simple-order")
+                                ? problem.weight(goal)
+                                : orderWeight;
+            }
+        }
+        this.valueWeight = value * Goal.FULL;
+        double most = 0;
+        for (Goal goal : others) {
+            most += (double) problem.weight(goal) * Goal.FULL;
+        }
+        this.othersMost = most;
+        // Each goal rounds to whole ten-thousandths, at most half of one upwards.
+        this.roundingPoints = 0.5 * (most + valueWeight) / Goal.FULL + 1e-6;
+        this.order = new OrderOutlook(problem, orderWeight * Goal.FULL);
+        this.ceilingMinor = brief.ceiling().minorUnits();
+        this.taxFactor = 1 + brief.fees().taxBasisPoints() / 10_000.0;
+        this.feesMinor = (double) brief.fees().assembly().minorUnits() * brief.quantity();
+    }
+
+    int sets() {
+        return sets.length;
+    }
+
+    /**
+     * The bound.
+     *
+     * @param it the unfinished build
+     * @param coupled most points of the goals that no slot decides alone
+     * @param gained points of the decided slots
+     * @param spent price of the decided slots, by set
+     * @param leastOpen least price of the open slots, by set
+     * @param mostNet most gain less price of the open slots, by worth, by set
+     */
+    Bound bound(
+            Unfinished it,
+            double coupled,
+            double gained,
+            long[] spent,
+            long[] leastOpen,
+            double[][] mostNet) {
+        double fixed = coupled + gained + order.decidedPoints(it) + roundingPoints;
+        double first = Double.NEGATIVE_INFINITY;
+        double second = Double.NEGATIVE_INFINITY;
+        int best = -1;
+        for (int s = 0; s < sets.length; s++) {
+            long base = spent[s] + pricing.deliveryMinor(s);
+            long least = base + leastOpen[s];
+            if (least < 0 || least >= Pricing.notToBeHad()) {
+                continue;
+            }
+            long total = pricing.totalMinor(least);
+            if (total > problem.limitMinor()) {
+                continue;
+            }
+            double points = fixed + order.supplierPoints(Integer.bitCount(sets[s]));
+            double one = first(points, base, least, total, mostNet, s);
+            double two = second(points, base, total, mostNet, s);
+            if (one > first || (one == first && two > second)) {
+                best = one > first ? s : best;
+                second = one > first ? two : Math.max(second, two);
+                first = one;
+            } else {
+                second = Math.max(second, two);
+            }
+        }
+        return best < 0 ? IMPOSSIBLE : new Bound(first, second, best);
+    }
+
+    private double first(
+            double points, long base, long least, long total, double[][] mostNet, int s) {
+        if (objective.perPoint() == 0) {
+            return -(double) total * objective.perMinor();
+        }
+        double most = (problem.limitMinor() + 1) / taxFactor - feesMinor;
+        double low = least;
+        double step = Math.max(0, most - low) / INTERVALS;
+        double best = Double.NEGATIVE_INFINITY;
+        double bestValue = 0;
+        for (int i = 0; i < INTERVALS; i++) {
+            double from = low + i * step;
+            double others = others(points, base, from + step, mostNet, s);
+            double value = value(others, from);
+            best = Math.max(best, others + value);
+            bestValue = Math.max(bestValue, value);
+        }
+        if (objective.perMinor() == 0) {
+            return best * objective.perPoint();
+        }
+        return weighted(points, base, total, best, bestValue, mostNet, s);
+    }
+
+    /** Points less money at the objective's own rate of exchange, which is the first worth. */
+    private double weighted(
+            double points,
+            long base,
+            long total,
+            double mostPoints,
+            double value,
+            double[][] mostNet,
+            int s) {
+        double k = points + mostNet[0][s];
+        double byRate =
+                objective.perPoint() * (k + value)
+                        - objective.perMinor() * (taxFactor * (base + feesMinor) - ROUNDING_MINOR);
+        double byEnds = objective.perPoint() * mostPoints - (double) objective.perMinor() * total;
+        return Math.min(byRate, byEnds);
+    }
+
+    private double second(double points, long base, long total, double[][] mostNet, int s) {
+        if (objective.perPointBetweenEquals() == 0) {
+            return -(double) total * objective.perMinorBetweenEquals();
+        }
+        double most = (problem.limitMinor() + 1) / taxFactor - feesMinor;
+        double others = others(points, base, most, mostNet, s);
+        return objective.perPointBetweenEquals()
+                * (others + valueWeight * ValueGoal.share(1, total / ceilingMinor));
+    }
+
+    /** Most points of all goals but value when at most so much is spent on parts and delivery. */
+    private double others(double points, long base, double spend, double[][] mostNet, int s) {
+        double least = othersMost;
+        for (int w = 0; w < worth.length; w++) {
+            least = Math.min(least, points + mostNet[w][s] + worth[w] * (spend - base));
+        }
+        return least;
+    }
+
+    private double value(double others, double spend) {
+        if (valueWeight == 0) {
+            return 0;
+        }
+        double share = othersMost == 0 ? 1 : others / othersMost;
+        return valueWeight * ValueGoal.share(share, (spend + feesMinor) * taxFactor / ceilingMinor);
+    }
+}

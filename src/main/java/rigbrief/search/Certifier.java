@@ -1,0 +1,441 @@
+package rigbrief.search;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.PriorityQueue;
+import java.util.function.BooleanSupplier;
+import rigbrief.assess.Pricing;
+import rigbrief.part.Cooler;
+import rigbrief.part.Graphics;
+import rigbrief.part.Processor;
+import rigbrief.part.Slot;
+import rigbrief.part.Supply;
+import rigbrief.presolve.Candidate;
+import rigbrief.rule.Finding;
+import rigbrief.rule.Rule;
+
+/**
+ * Finds the best build and proves it: branch and bound over the slots.
+ *
+ * <p>Pairs of processor and card come first, best bound first, so that the next pair's bound holds
+ * for everything not yet looked at, and an interrupted run still knows how far it can be off.
+ * Within a pair the other slots are decided one by one; rules about two slots shrink the open
+ * slots' domains at once, rules about more are asked as soon as all their slots are decided, by the
+ * same rule objects as everywhere.
+ */
+public final class Certifier {
+    /** In this order slots are decided: what fits little and steers much comes early. */
+    private static final Slot[] ORDER = {
+        Slot.PROCESSOR,
+        Slot.GRAPHICS,
+        Slot.BOARD,
+        Slot.CASE,
+        Slot.COOLER,
+        Slot.MEMORY,
+        Slot.SUPPLY,
+        Slot.DRIVE,
+        Slot.SECOND_DRIVE,
+        Slot.FANS,
+        Slot.WIRELESS,
+        Slot.BRACE,
+        Slot.CABLES,
+        Slot.SYSTEM,
+        Slot.DISPLAY
+    };
+
+    private static final int PAIR = 2;
+    private static final int LEVELS = ORDER.length;
+    private static final double CLOSE = 1e-6;
+
+    private final Problem problem;
+    private final Objective objective;
+    private final long stepLimit;
+    private final BooleanSupplier stop;
+    private final PairTable pairs;
+    private final Outlook outlook;
+    private final Bounder bounder;
+    private final double[] worth;
+    private final SlotTable[] tables = new SlotTable[LEVELS];
+    private final List<List<Rule>> rulesAt = new ArrayList<>();
+    private final long[][][] domains = new long[LEVELS + 1][LEVELS][];
+    private final long[][][] least;
+    private final double[][][][] net;
+    private final long[][] spent;
+    private final double[] gained = new double[LEVELS + 1];
+    private final long[] leastSum;
+    private final double[][] netSum;
+    private final Unfinished unfinished;
+    private Standing best;
+    private long steps;
+    private boolean interrupted;
+    private boolean firstIsEnough;
+
+    /**
+     * A certifier.
+     *
+     * @param stepLimit most nodes to visit
+     * @param stop asked now and then; true ends the run early, with a true bound
+     * @param worths rates of exchange between points and minor units at which to bound utility,
+     *     beside the objective's own
+     */
+    public Certifier(
+            Problem problem,
+            Objective objective,
+            long stepLimit,
+            BooleanSupplier stop,
+            List<Double> worths) {
+        this.problem = problem;
+        this.objective = objective;
+        this.stepLimit = stepLimit;
+        this.stop = stop;
+        this.pairs = new PairTable(problem);
+        this.outlook = new Outlook(problem);
+        this.worth = worths(objective, worths, problem);
+        this.bounder = new Bounder(problem, objective, worth);
+        this.unfinished = new Unfinished(problem.assessor());
+        int sets = bounder.sets();
+        this.least = new long[LEVELS + 1][LEVELS][sets];
+        this.net = new double[LEVELS + 1][LEVELS][worth.length][sets];
+        this.spent = new long[LEVELS + 1][sets];
+        this.leastSum = new long[sets];
+        this.netSum = new double[worth.length][sets];
+        for (int level = 0; level < LEVELS; level++) {
+            tables[level] = table(ORDER[level], sets);
+            domains[0][level] = tables[level].all();
+            rulesAt.add(new ArrayList<>());
+        }
+        for (Rule rule : problem.rules()) {
+            rulesAt.get(lastLevel(rule)).add(rule);
+        }
+    }
+
+    private SlotTable table(Slot slot, int sets) {
+        List<Candidate> candidates = problem.candidates().of(slot);
+        double[] gain = new double[candidates.size()];
+        for (Candidate candidate : candidates) {
+            gain[candidate.index()] = outlook.gain(candidate);
+        }
+        return new SlotTable(slot, candidates, gain, sets, worth);
+    }
+
+    /** The objective's own rate first; 0 always among them. */
+    private static double[] worths(Objective objective, List<Double> others, Problem problem) {
+        List<Double> all = new ArrayList<>();
+        if (objective.perPoint() > 0 && objective.perMinor() > 0) {
+            double tax = 1 + problem.assessor().brief().fees().taxBasisPoints() / 10_000.0;
+            all.add(tax * objective.perMinor() / objective.perPoint());
+        }
+        all.add(0.0);
+        if (objective.perPoint() > 0) {
+            all.addAll(others);
+        }
+        return all.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    private static int lastLevel(Rule rule) {
+        int last = 0;
+        for (int level = 0; level < LEVELS; level++) {
+            if (rule.reads().contains(ORDER[level])) {
+                last = level;
+            }
+        }
+        return rule.reads().isEmpty() ? LEVELS - 1 : last;
+    }
+
+    /**
+     * The same certifier, but it stops at the first sound build: for asking whether there is any.
+     */
+    public Certifier untilFirst() {
+        firstIsEnough = true;
+        return this;
+    }
+
+    /**
+     * Runs from a known build, or from nothing.
+     *
+     * @param incumbent a sound build, or nothing
+     */
+    public Certificate run(Optional<Standing> incumbent) {
+        best = incumbent.filter(Standing::sound).orElse(null);
+        for (int level = 0; level < LEVELS; level++) {
+            refresh(0, level);
+        }
+        PriorityQueue<Top> queue = tops();
+        double open = Double.NEGATIVE_INFINITY;
+        while (!queue.isEmpty() && !interrupted) {
+            Top top = queue.poll();
+            if (beaten(top.bound)) {
+                break;
+            }
+            if (!top.refined) {
+                refine(top);
+                if (!beaten(top.bound)) {
+                    queue.add(top);
+                }
+            } else {
+                explore(top);
+                open = interrupted ? top.bound.first() : open;
+            }
+        }
+        for (Top top : queue) {
+            open = interrupted ? Math.max(open, top.bound.first()) : open;
+        }
+        double reached =
+                best == null
+                        ? Double.NEGATIVE_INFINITY
+                        : objective.first(best.points(), best.totalMinor());
+        return new Certificate(
+                Optional.ofNullable(best),
+                interrupted ? Math.max(open, reached) : reached,
+                !interrupted || (best != null && Math.floor(open + CLOSE) <= reached),
+                steps);
+    }
+
+    /** A processor and a card, with the best that any build around them can reach. */
+    private static final class Top {
+        private final Candidate processor;
+        private final Candidate card;
+        private Bounder.Bound bound;
+        private boolean refined;
+
+        Top(Candidate processor, Candidate card, Bounder.Bound bound) {
+            this.processor = processor;
+            this.card = card;
+            this.bound = bound;
+        }
+    }
+
+    private PriorityQueue<Top> tops() {
+        PriorityQueue<Top> queue =
+                new PriorityQueue<>(
+                        Comparator.<Top>comparingDouble(top -> -top.bound.first())
+                                .thenComparingDouble(top -> -top.bound.second())
+                                .thenComparingInt(top -> top.processor.index())
+                                .thenComparingInt(top -> top.card.index()));
+        for (int p = 0; p < tables[0].size(); p++) {
+            for (int g = 0; g < tables[1].size(); g++) {
+                Candidate processor = tables[0].candidate(p);
+                Candidate card = tables[1].candidate(g);
+                long[] row = pairs.row(processor, Slot.GRAPHICS);
+                if (row == null || SlotTable.has(row, g)) {
+                    Bounder.Bound bound = enter(processor, card, false);
+                    if (bound.set() >= 0 && !beaten(bound)) {
+                        queue.add(new Top(processor, card, bound));
+                    }
+                    leave();
+                }
+            }
+        }
+        return queue;
+    }
+
+    private void refine(Top top) {
+        top.bound = enter(top.processor, top.card, true);
+        top.refined = true;
+        leave();
+    }
+
+    private void explore(Top top) {
+        Bounder.Bound bound = enter(top.processor, top.card, true);
+        if (bound.set() >= 0) {
+            decide(PAIR, bound.set());
+        }
+        leave();
+    }
+
+    /** Decides processor and card; with foresight when refined, by their prices alone otherwise. */
+    private Bounder.Bound enter(Candidate processor, Candidate card, boolean refined) {
+        unfinished.pair(null);
+        if (!push(0, processor) || !push(1, card)) {
+            return Bounder.IMPOSSIBLE;
+        }
+        if (refined) {
+            Processor p = (Processor) processor.partOrNull();
+            Outlook.Pair pair = outlook.pair(p, (Graphics) card.partOrNull());
+            if (pair.hopeless()) {
+                return Bounder.IMPOSSIBLE;
+            }
+            unfinished.pair(pair);
+            if (!narrow(p, pair)) {
+                return Bounder.IMPOSSIBLE;
+            }
+        }
+        return bound(PAIR);
+    }
+
+    private void leave() {
+        unfinished.undo(Slot.PROCESSOR);
+        unfinished.undo(Slot.GRAPHICS);
+        unfinished.pair(null);
+    }
+
+    /** Takes out coolers that can't hold the processor and supplies that can't feed the two. */
+    private boolean narrow(Processor processor, Outlook.Pair pair) {
+        double share = problem.assessor().brief().headroom().supplySharePercent() / 100.0;
+        Map<Slot, Boolean> touched = new EnumMap<>(Slot.class);
+        for (int level = PAIR; level < LEVELS; level++) {
+            Slot slot = ORDER[level];
+            if (slot != Slot.COOLER && slot != Slot.SUPPLY) {
+                continue;
+            }
+            long[] domain = domains[PAIR][level];
+            for (int i = 0; i < tables[level].size(); i++) {
+                Candidate candidate = tables[level].candidate(i);
+                boolean stays =
+                        slot == Slot.COOLER
+                                ? outlook.coolEnough(processor, (Cooler) candidate.partOrNull())
+                                : ((Supply) candidate.partOrNull()).watts() * share + CLOSE
+                                        >= pair.sustainedW();
+                if (SlotTable.has(domain, i) && !stays) {
+                    domain[i >> 6] &= ~(1L << i);
+                    touched.put(slot, true);
+                }
+            }
+            if (SlotTable.empty(domain)) {
+                return false;
+            }
+            if (touched.containsKey(slot)) {
+                refresh(PAIR, level);
+            }
+        }
+        return true;
+    }
+
+    /** Decides the slot of a level; false when that leaves another slot without candidates. */
+    private boolean push(int level, Candidate candidate) {
+        unfinished.decide(candidate);
+        gained[level + 1] = gained[level] + tables[level].gain(candidate.index());
+        for (int s = 0; s < spent[level].length; s++) {
+            spent[level + 1][s] = spent[level][s] + candidate.minorBySet()[s];
+        }
+        for (int open = level + 1; open < LEVELS; open++) {
+            long[] row = pairs.row(candidate, ORDER[open]);
+            long[] from = domains[level][open];
+            long[] to = domains[level + 1][open];
+            if (to == null) {
+                to = new long[from.length];
+                domains[level + 1][open] = to;
+            }
+            boolean changed = false;
+            for (int i = 0; i < from.length; i++) {
+                to[i] = row == null ? from[i] : from[i] & row[i];
+                changed |= to[i] != from[i];
+            }
+            if (changed && SlotTable.empty(to)) {
+                return false;
+            }
+            if (changed) {
+                refresh(level + 1, open);
+            } else {
+                copy(level, open);
+            }
+        }
+        return true;
+    }
+
+    private void refresh(int level, int open) {
+        long[] domain = domains[level][open];
+        for (int s = 0; s < bounder.sets(); s++) {
+            least[level][open][s] = tables[open].leastMinor(domain, s);
+            for (int w = 0; w < worth.length; w++) {
+                net[level][open][w][s] = tables[open].mostNet(domain, s, w);
+            }
+        }
+    }
+
+    private void copy(int level, int open) {
+        System.arraycopy(least[level][open], 0, least[level + 1][open], 0, bounder.sets());
+        for (int w = 0; w < worth.length; w++) {
+            System.arraycopy(net[level][open][w], 0, net[level + 1][open][w], 0, bounder.sets());
+        }
+    }
+
+    private Bounder.Bound bound(int level) {
+        double coupled = outlook.coupledPoints(unfinished);
+        if (coupled == Double.NEGATIVE_INFINITY) {
+            return Bounder.IMPOSSIBLE;
+        }
+        int sets = bounder.sets();
+        for (int s = 0; s < sets; s++) {
+            long sum = 0;
+            for (int open = level; open < LEVELS; open++) {
+                sum += Math.min(least[level][open][s], Pricing.notToBeHad());
+            }
+            leastSum[s] = sum;
+        }
+        for (int w = 0; w < worth.length; w++) {
+            for (int s = 0; s < sets; s++) {
+                double sum = 0;
+                for (int open = level; open < LEVELS; open++) {
+                    sum += net[level][open][w][s];
+                }
+                netSum[w][s] = sum;
+            }
+        }
+        return bounder.bound(unfinished, coupled, gained[level], spent[level], leastSum, netSum);
+    }
+
+    private void decide(int level, int set) {
+        if (level == LEVELS) {
+            finish();
+            return;
+        }
+        long[] domain = domains[level][level];
+        int[] order = tables[level].order(set, objective.perPoint() == 0);
+        for (int i : order) {
+            if (!SlotTable.has(domain, i)) {
+                continue;
+            }
+            if (++steps >= stepLimit || ((steps & 1023) == 0 && stop.getAsBoolean())) {
+                interrupted = true;
+            }
+            if (interrupted) {
+                break;
+            }
+            Candidate candidate = tables[level].candidate(i);
+            if (push(level, candidate) && kept(level)) {
+                Bounder.Bound bound = bound(level + 1);
+                if (bound.set() >= 0 && !beaten(bound)) {
+                    decide(level + 1, bound.set());
+                }
+            }
+        }
+        unfinished.undo(ORDER[level]);
+    }
+
+    /** Whether every rule that can be asked since this level's slot was decided is kept. */
+    private boolean kept(int level) {
+        for (Rule rule : rulesAt.get(level)) {
+            boolean paired = rule.reads().size() == 2;
+            if (!paired && rule.check(unfinished.assessment()) instanceof Finding.Breach) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private void finish() {
+        Standing found = problem.soundStanding(unfinished.choices());
+        if (found != null && found.betterThan(best, objective)) {
+            best = found;
+            interrupted |= firstIsEnough;
+        }
+    }
+
+    private boolean beaten(Bounder.Bound bound) {
+        if (best == null) {
+            return false;
+        }
+        double first = objective.first(best.points(), best.totalMinor());
+        double reachable = Math.floor(bound.first() + CLOSE);
+        if (reachable != first) {
+            return reachable < first;
+        }
+        return Math.floor(bound.second() + CLOSE)
+                < objective.second(best.points(), best.totalMinor());
+    }
+}

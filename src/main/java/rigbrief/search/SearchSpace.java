@@ -1,0 +1,39 @@
+package rigbrief.search;
+
+import java.util.ArrayList;
+import java.util.List;
+import rigbrief.assess.Assessor;
+import rigbrief.brief.Brief;
+import rigbrief.catalogue.Catalogue;
+import rigbrief.goal.Goal;
+import rigbrief.goal.Goals;
+import rigbrief.presolve.CandidateFinder;
+import rigbrief.presolve.Candidates;
+import rigbrief.rule.Rules;
+
+/**
+ * Everything that the searches for one brief share. Confined to one thread.
+ *
+ * @param assessor the assessor
+ * @param candidates what may fill each slot
+ * @param goals goals with a weight above 0
+ */
+public record SearchSpace(Assessor assessor, Candidates candidates, List<Goal> goals) {
+    /** The space of a brief and a catalogue. */
+    public static SearchSpace of(Brief brief, Catalogue catalogue) {
+        Assessor assessor = new Assessor(brief, catalogue);
+        List<Goal> goals = new ArrayList<>();
+        for (Goal goal : Goals.ALL) {
+            if (brief.wishes().weight(goal.info().id()) > 0) {
+                goals.add(goal);
+            }
+        }
+        return new SearchSpace(
+                assessor, new CandidateFinder(assessor, Rules.ALL).find(), List.copyOf(goals));
+    }
+
+    /** The problem with a limit on money, in minor units. */
+    public Problem within(long limitMinor) {
+        return new Problem(assessor, candidates, Rules.ALL, goals, limitMinor);
+    }
+}

@@ -1,0 +1,126 @@
+package rigbrief.search;
+
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+import rigbrief.part.Slot;
+import rigbrief.presolve.Candidate;
+
+/**
+ * One slot's candidates as arrays, sorted for bounds.
+ *
+ * <p>A domain is a bit set over candidate indices, one {@code long[]} per slot.
+ */
+final class SlotTable {
+    private final Slot slot;
+    private final Candidate[] candidates;
+    private final double[] gain;
+    private final int[][] byPrice;
+    private final int[][][] byNet;
+    private final double[] worth;
+
+    /**
+     * A table.
+     *
+     * @param gain points that a candidate adds by itself, by index
+     * @param sets number of supplier sets
+     * @param worth points per minor unit at which net gains are bounded
+     */
+    SlotTable(Slot slot, List<Candidate> candidates, double[] gain, int sets, double[] worth) {
+        this.slot = slot;
+        this.candidates = candidates.toArray(Candidate[]::new);
+        this.gain = gain;
+        this.worth = worth;
+        this.byPrice = new int[sets][];
+        this.byNet = new int[worth.length][sets][];
+        for (int set = 0; set < sets; set++) {
+            int s = set;
+            byPrice[set] = sorted(i -> this.candidates[i].minorBySet()[s]);
+            for (int w = 0; w < worth.length; w++) {
+                double each = worth[w];
+                byNet[w][set] =
+                        sorted(i -> each * this.candidates[i].minorBySet()[s] - this.gain[i]);
+            }
+        }
+    }
+
+    private int[] sorted(java.util.function.IntToDoubleFunction key) {
+        double[] keys = IntStream.range(0, candidates.length).mapToDouble(key).toArray();
+        return IntStream.range(0, candidates.length)
+                .boxed()
+                .sorted(Comparator.<Integer>comparingDouble(i -> keys[i]).thenComparingInt(i -> i))
+                .mapToInt(Integer::intValue)
+                .toArray();
+    }
+
+    Slot slot() {
+        return slot;
+    }
+
+    int size() {
+        return candidates.length;
+    }
+
+    Candidate candidate(int index) {
+        return candidates[index];
+    }
+
+    double gain(int index) {
+        return gain[index];
+    }
+
+    /** Every candidate. */
+    long[] all() {
+        long[] bits = new long[(candidates.length + 63) / 64];
+        for (int i = 0; i < candidates.length; i++) {
+            bits[i >> 6] |= 1L << i;
+        }
+        return bits;
+    }
+
+    /**
+     * Candidate indices in the order to try them: cheapest first, or most net gain first at the
+     * first worth.
+     */
+    int[] order(int set, boolean cheapest) {
+        return cheapest ? byPrice[set] : byNet[0][set];
+    }
+
+    /** The least price within a supplier set, or {@code Long.MAX_VALUE} for an empty domain. */
+    long leastMinor(long[] domain, int set) {
+        for (int i : byPrice[set]) {
+            if (has(domain, i)) {
+                return candidates[i].minorBySet()[set];
+            }
+        }
+        return Long.MAX_VALUE;
+    }
+
+    /** The most gain less price at a worth, in points; minus infinity for an empty domain. */
+    double mostNet(long[] domain, int set, int w) {
+        for (int i : byNet[w][set]) {
+            if (has(domain, i)) {
+                return gain[i] - worth[w] * candidates[i].minorBySet()[set];
+            }
+        }
+        return Double.NEGATIVE_INFINITY;
+    }
+
+    static boolean has(long[] domain, int index) {
+        return (domain[index >> 6] >> index & 1) == 1;
+    }
+
+    static boolean empty(long[] domain) {
+        for (long word : domain) {
+            if (word != 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    static int count(long[] domain) {
+        return Arrays.stream(domain).mapToInt(Long::bitCount).sum();
+    }
+}
