@@ -88,6 +88,19 @@ public final class Assessment {
         return predictions;
     }
 
+    /**
+     * All parts at their sustained figures, in W on the supply's output side. Of an unfinished build with a
+     * processor: what is decided so far, which only grows.
+     */
+    public double sustainedW() {
+        return PowerModel.sustainedW(build);
+    }
+
+    /** The same with the card at its 1 ms peak, in W. */
+    public double peakW() {
+        return sustainedW() + PowerModel.cardPeakExtraW(build);
+    }
+
     /** Electrical load. */
     public Power power() {
         if (power == null) {

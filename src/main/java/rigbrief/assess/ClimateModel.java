@@ -71,6 +71,34 @@ final class ClimateModel {
         return climate(it, build.processor().sustainedPowerW(), cardW, true);
     }
 
+    /**
+     * Speeds with at least so much heat, for a build of which only processor, card, board, case, cooler and
+     * fans are decided: level and excess are then no higher than with the rest.
+     */
+    static Speeds sheltered(Assessment it, double processorW, double cardW, double othersW) {
+        Build build = it.build();
+        return FanSpeedSolver.quietest(
+                new CoolingCase(
+                        air(it, processorW, cardW, othersW),
+                        processor(
+                                build.processor(),
+                                build.has(Slot.COOLER) ? build.cooler() : null,
+                                processorW),
+                        build.has(Slot.GRAPHICS)
+                                ? card(build.graphics(), cardW, it.catalogue().reference())
+                                : CoolingCase.Card.NONE,
+                        SILENCE,
+                        seat(it),
+                        it.brief().headroom().thermalMarginK()));
+    }
+
+    private static CoolingCase.Seat seat(Assessment it) {
+        return new CoolingCase.Seat(
+                it.build().pcCase().dampingDb(),
+                it.brief().noise().seatDistanceM(),
+                ROOM_FLOOR_DBA);
+    }
+
     private static Climate climate(
             Assessment it, double processorW, double cardW, boolean working) {
         Build build = it.build();
@@ -88,10 +116,7 @@ final class ClimateModel {
                                         ? card(build.graphics(), cardW, it.catalogue().reference())
                                         : CoolingCase.Card.NONE,
                                 constantDba(build, processorW + cardW + othersW, working),
-                                new CoolingCase.Seat(
-                                        build.pcCase().dampingDb(),
-                                        brief.noise().seatDistanceM(),
-                                        ROOM_FLOOR_DBA),
+                                seat(it),
                                 brief.headroom().thermalMarginK()));
         return new Climate(
                 speeds.processorC() + insideK(processorW),
@@ -184,6 +209,14 @@ final class ClimateModel {
     private static double driveEnergy(Build build, Slot slot, boolean working) {
         double dba = build.has(slot) ? ((Drive) build.part(slot)).dba() : 0;
         return dba > 0 ? SoundSum.energy(working ? dba : dba - DISK_IDLE_DB) : 0;
+    }
+
+    /** The least level of a supply that carries at least a load: its lowest stated one unless it gets louder throughout. */
+    static double leastSupplyDba(Supply supply, double leastDcW) {
+        boolean louder = supply.dba20() <= supply.dba50() && supply.dba50() <= supply.dba100();
+        return louder
+                ? supplyDba(supply, leastDcW)
+                : Math.min(supply.dba20(), Math.min(supply.dba50(), supply.dba100()));
     }
 
     /** Straight lines between the three stated levels; the lowest one below 20 % load. */

@@ -10,6 +10,8 @@ import rigbrief.model.air.AirDensity;
 import rigbrief.model.heat.CoolingCase;
 import rigbrief.model.heat.FanSpeedSolver;
 import rigbrief.model.heat.Speeds;
+import rigbrief.model.noise.SoundDistance;
+import rigbrief.model.noise.SoundSum;
 import rigbrief.model.power.DutyCycle;
 import rigbrief.model.power.TypicalDraw;
 import rigbrief.model.power.YearlyEnergy;
@@ -17,6 +19,8 @@ import rigbrief.part.Cooler;
 import rigbrief.part.Drive;
 import rigbrief.part.Graphics;
 import rigbrief.part.Processor;
+import rigbrief.part.Slot;
+import rigbrief.part.Supply;
 
 /**
  * What no build with a given processor and card can do better than, whatever fills the other slots.
@@ -25,12 +29,6 @@ import rigbrief.part.Processor;
  * part, noise in open air at room temperature. The models are the same as for a whole build.
  */
 public final class Foresight {
-    /**
-     * No supply turns more of the mains' power into output than this: Titanium at half load, 230 V
-     * EU, is 0.96.
-     */
-    private static final double BEST_EFFICIENCY = 0.96;
-
     private static final double SILENCE = Double.NEGATIVE_INFINITY;
     private static final double PLENTY_GB = 1 << 20;
     private static final int DAYS_A_YEAR = 365;
@@ -40,6 +38,7 @@ public final class Foresight {
     private final TreeSet<Integer> rates;
     private final Drive fastest;
     private final Drive slowest;
+    private final List<Supply> supplies;
     private final double leastOthersW;
     private final double leastOthersIdleW;
 
@@ -49,12 +48,19 @@ public final class Foresight {
      * @param rates memory rates that some kit or board runs at, in MT/s
      * @param fastest a drive at least as fast as every candidate
      * @param slowest a drive at most as fast as every candidate
+     * @param supplies every supply that may be chosen
      */
-    public Foresight(Assessor assessor, List<Integer> rates, Drive fastest, Drive slowest) {
+    public Foresight(
+            Assessor assessor,
+            List<Integer> rates,
+            Drive fastest,
+            Drive slowest,
+            List<Supply> supplies) {
         this.assessor = assessor;
         this.rates = new TreeSet<>(rates);
         this.fastest = fastest;
         this.slowest = slowest;
+        this.supplies = List.copyOf(supplies);
         this.leastOthersW =
                 TypicalDraw.BOARD_LOAD_W
                         + TypicalDraw.MODULE_LOAD_W
@@ -73,14 +79,46 @@ public final class Foresight {
      * @param processorW least power of the processor under the heaviest workload, in W
      * @param cardW least power of the card, in W
      * @param sustainedW least sustained load of the whole machine, in W
-     * @param kwhPerYear least energy a year
+     * @param loadW least load of the whole machine under the heaviest workload, in W
+     * @param idleW least load of the whole machine at idle, in W
+     * @param kwhPerYear least energy a year with any supply
      */
     public record Pair(
             List<Prediction> best,
             double processorW,
             double cardW,
             double sustainedW,
+            double loadW,
+            double idleW,
             double kwhPerYear) {}
+
+    /** Predictions for memory that is decided, at the quickest drive that is left. */
+    public List<Prediction> atBestDrive(Assessment it) {
+        int modules = Math.min(it.build().memoryModules(), 2);
+        return assessor.speed()
+                .predictions(
+                        new Rig(
+                                it.build().processor(),
+                                it.build().has(Slot.GRAPHICS) ? it.build().graphics() : null,
+                                it.memoryMts() * modules / 2,
+                                it.build().memoryGb(),
+                                fastest));
+    }
+
+    /** Predictions for a memory rate and size, at the quickest drive that is left. */
+    public List<Prediction> atBestDrive(
+            Processor processor, Graphics graphics, int mts, int memoryGb) {
+        return assessor.speed()
+                .predictions(new Rig(processor, graphics, mts, memoryGb, fastest));
+    }
+
+    /** Predictions for a drive, with the quickest memory that the processor can see, and plenty of it. */
+    public List<Prediction> atBestMemory(Processor processor, Graphics graphics, Drive drive) {
+        List<Integer> reachable = reachable(processor);
+        int most = reachable.get(reachable.size() - 1);
+        return assessor.speed()
+                .predictions(new Rig(processor, graphics, most, (int) PLENTY_GB, drive));
+    }
 
     /** The bounds for a processor and a card, null for none. */
     public Pair pair(Processor processor, Graphics graphics) {
@@ -102,12 +140,20 @@ public final class Foresight {
             processorW = Math.min(processorW, draw.processorW());
             cardW = Math.min(cardW, draw.cardW());
         }
+        double sustainedW = sustained + board + leastOthersW;
+        double loadW = processorW + cardW + leastOthersW;
+        double idleW =
+                TypicalDraw.processorIdleW(sustained)
+                        + (graphics == null ? 0 : TypicalDraw.cardIdleW(board))
+                        + leastOthersIdleW;
         return new Pair(
                 best,
                 processorW,
                 cardW,
-                sustained + board + leastOthersW,
-                kwh(processor, board, processorW + cardW));
+                sustainedW,
+                loadW,
+                idleW,
+                leastKwh(sustainedW, loadW, idleW));
     }
 
     /** Rates a processor can see, lowest first, each also halved for a single module. */
@@ -129,14 +175,29 @@ public final class Foresight {
         return new ArrayList<>(seen);
     }
 
-    private double kwh(Processor processor, double boardPowerW, double loadW) {
+    private double leastKwh(double sustainedW, double loadW, double idleW) {
+        double least = Double.MAX_VALUE;
+        for (Supply supply : supplies) {
+            if (supply.watts() >= sustainedW) {
+                least = Math.min(least, kwh(supply, loadW, idleW));
+            }
+        }
+        return least == Double.MAX_VALUE ? 0 : least;
+    }
+
+    /** The least energy a year with a supply, in kWh. */
+    public double kwhPerYear(Pair pair, Supply supply) {
+        return kwh(supply, pair.loadW(), pair.idleW());
+    }
+
+    private double kwh(Supply supply, double loadW, double idleW) {
+        Brief brief = assessor.brief();
+        return kwh(
+                PowerModel.wallW(supply, brief, idleW), PowerModel.wallW(supply, brief, loadW));
+    }
+
+    private double kwh(double wallIdle, double wall) {
         Brief.Place place = assessor.brief().place();
-        double idleW =
-                TypicalDraw.processorIdleW(processor.sustainedPowerW())
-                        + (boardPowerW == 0 ? 0 : TypicalDraw.cardIdleW(boardPowerW))
-                        + leastOthersIdleW;
-        double wallIdle = idleW / BEST_EFFICIENCY;
-        double wall = (loadW + leastOthersW) / BEST_EFFICIENCY;
         double hours = place.hoursPerDay() * place.loadShare() * DAYS_A_YEAR;
         double idleHours =
                 (DutyCycle.VERSION_8.longIdlePercent() + DutyCycle.VERSION_8.shortIdlePercent())
@@ -168,6 +229,32 @@ public final class Foresight {
             Pair pair, Processor processor, Graphics graphics, Cooler cooler, double dampingDb) {
         return openAir(pair.processorW(), pair.cardW(), processor, graphics, cooler, dampingDb)
                 .levelDba();
+    }
+
+    /**
+     * The least level at the seat, in dB(A), of a build of which processor, card, board, case, cooler and fans
+     * are decided; plus infinity when even so some part gets too hot at sustained power.
+     */
+    public double leastLevelDba(Pair pair, Assessment it) {
+        double othersW =
+                PowerModel.othersW(it.build(), true)
+                        + (it.build().has(Slot.MEMORY) ? 0 : TypicalDraw.MODULE_LOAD_W)
+                        + (it.build().has(Slot.DRIVE) ? 0 : TypicalDraw.SATA_DRIVE_LOAD_W);
+        double cardW = it.build().has(Slot.GRAPHICS) ? it.build().graphics().boardPowerW() : 0;
+        double sustainedW = it.build().processor().sustainedPowerW();
+        if (ClimateModel.sheltered(it, sustainedW, cardW, othersW).excessK() > 0) {
+            return Double.POSITIVE_INFINITY;
+        }
+        return ClimateModel.sheltered(it, pair.processorW(), pair.cardW(), othersW).levelDba();
+    }
+
+    /** A level at the seat with a supply's own sound added behind a damping in dB: sound energies add up. */
+    public double withSupply(double levelDba, Pair pair, Supply supply, double dampingDb) {
+        double supplyDba =
+                SoundDistance.atSeatDba(
+                        ClimateModel.leastSupplyDba(supply, pair.loadW()) - dampingDb,
+                        assessor.brief().noise().seatDistanceM());
+        return SoundSum.dba(levelDba, supplyDba);
     }
 
     /**

@@ -1,6 +1,7 @@
 package rigbrief.assess;
 
 import java.util.List;
+import rigbrief.brief.Brief;
 import rigbrief.build.Build;
 import rigbrief.model.power.DutyCycle;
 import rigbrief.model.power.EfficiencyLevel;
@@ -38,8 +39,8 @@ final class PowerModel {
         Build build = it.build();
         Processor processor = build.processor();
         double others = othersW(build, true);
-        double sustained = processor.sustainedPowerW() + cardW(build) + others;
-        double peak = sustained + cardPeakExtraW(build);
+        double sustained = it.sustainedW();
+        double peak = it.peakW();
         double load = processorLoadW(it) + cardLoadW(it) + others;
         double idle =
                 TypicalDraw.processorIdleW(processor.sustainedPowerW())
@@ -64,6 +65,11 @@ final class PowerModel {
                 wallIdle,
                 sustained / build.supply().watts(),
                 kwh);
+    }
+
+    /** Every part at its sustained figure, in W; of an unfinished build, what is decided so far. */
+    static double sustainedW(Build build) {
+        return build.processor().sustainedPowerW() + cardW(build) + othersW(build, true);
     }
 
     /** Processor power under the heaviest workload, in W. */
@@ -107,7 +113,7 @@ final class PowerModel {
      */
     record Draw(double processorW, double cardW) {}
 
-    /** Everything but processor, card and supply, in W. */
+    /** Everything but processor, card and supply, in W; slots that are still open count nothing. */
     static double othersW(Build build, boolean working) {
         double sum = working ? TypicalDraw.BOARD_LOAD_W : TypicalDraw.BOARD_IDLE_W;
         sum +=
@@ -115,8 +121,10 @@ final class PowerModel {
                         * (working ? TypicalDraw.MODULE_LOAD_W : TypicalDraw.MODULE_IDLE_W);
         sum += driveW(build, Slot.DRIVE, working) + driveW(build, Slot.SECOND_DRIVE, working);
         int fans = build.fanCount();
-        for (var included : build.pcCase().includedFans()) {
-            fans += included.fans().count();
+        if (build.has(Slot.CASE)) {
+            for (var included : build.pcCase().includedFans()) {
+                fans += included.fans().count();
+            }
         }
         sum += fans * (working ? TypicalDraw.FAN_FULL_W : TypicalDraw.FAN_FULL_W / 4);
         if (build.has(Slot.COOLER) && build.cooler().type() == CoolerType.LIQUID) {
@@ -146,7 +154,7 @@ final class PowerModel {
         return build.has(Slot.GRAPHICS) ? build.graphics().boardPowerW() : 0;
     }
 
-    private static double cardPeakExtraW(Build build) {
+    static double cardPeakExtraW(Build build) {
         if (!build.has(Slot.GRAPHICS)) {
             return 0;
         }
@@ -170,12 +178,16 @@ final class PowerModel {
     }
 
     private static double wallW(Assessment it, double dcW) {
-        Supply supply = it.build().supply();
+        return wallW(it.build().supply(), it.brief(), dcW);
+    }
+
+    /** What a supply draws from the brief's mains for an output, in W; never falls as the output rises. */
+    static double wallW(Supply supply, Brief brief, double dcW) {
         return WallPower.acW(
                 dcW,
                 supply.watts(),
                 level(supply),
-                MainsColumn.forMains(it.brief().place().mainsV()));
+                MainsColumn.forMains(brief.place().mainsV()));
     }
 
     private static EfficiencyLevel level(Supply supply) {

@@ -18,6 +18,7 @@ import rigbrief.build.BuildLine;
 import rigbrief.build.BuildRecord;
 import rigbrief.catalogue.Catalogue;
 import rigbrief.part.Display;
+import rigbrief.part.Drive;
 import rigbrief.part.Slot;
 import rigbrief.part.WirelessStandard;
 import rigbrief.quantity.Money;
@@ -31,6 +32,9 @@ import rigbrief.quantity.Money;
  * that nobody named.
  */
 public final class OpenBrief {
+    /** What it is called. */
+    public static final String NAME = "open";
+
     private static final int CONFIDENCE_PERCENT = 80;
     private static final int BITS_PER_COLOUR = 8;
 
@@ -54,7 +58,7 @@ public final class OpenBrief {
 
     private static Brief brief(Build build, Catalogue catalogue, List<Kept> keep, Money ceiling) {
         return new Brief(
-                "open",
+                NAME,
                 "anybody",
                 catalogue.currency(),
                 1,
@@ -69,7 +73,7 @@ public final class OpenBrief {
                 new Brief.Noise(OptionalInt.empty(), OptionalInt.empty(), 0.8),
                 new Brief.Wireless(wishFor(build, Slot.WIRELESS), WirelessStandard.values()[0]),
                 new Brief.MemoryNeed(0, false),
-                new Brief.StorageNeed(0, List.of(), 3),
+                new Brief.StorageNeed(storageGb(build), List.of(), 3),
                 new Brief.SizeNeed(
                         OptionalInt.empty(),
                         Optional.empty(),
@@ -89,6 +93,18 @@ public final class OpenBrief {
 
     private static Strength wishFor(Build build, Slot slot) {
         return build.has(slot) ? Strength.WISH : Strength.NONE;
+    }
+
+    /** Who lists a second drive wants the room of both. */
+    private static int storageGb(Build build) {
+        if (!build.has(Slot.SECOND_DRIVE)) {
+            return 0;
+        }
+        int storageGb = 0;
+        for (Drive drive : build.drives()) {
+            storageGb += drive.capacityGb();
+        }
+        return storageGb;
     }
 
     private static Optional<Screen> screen(Build build) {

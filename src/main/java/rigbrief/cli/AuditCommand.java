@@ -51,7 +51,7 @@ final class AuditCommand implements Callable<Integer> {
         warnOfChange(filed, parts);
         Audit audit = new Auditor(wanted, parts).audit(filed);
         AuditAnswer answer = new AuditAnswer(build, wanted, parts, audit);
-        format.print(console, new AuditText(), new AuditJson(), answer, next(audit));
+        format.print(console, new AuditText(), new AuditJson(), answer, next(answer));
         return (audit.fits() ? ExitStatus.DONE : ExitStatus.BREAKS).code();
     }
 
@@ -70,13 +70,16 @@ final class AuditCommand implements Callable<Integer> {
         }
     }
 
-    private String next(Audit audit) {
+    private String next(AuditAnswer answer) {
         String again = "rigbrief audit " + ShellWord.of(build) + catalogue.repeated();
-        if (!audit.fits()) {
+        if (!answer.audit().fits()) {
             return "change what is broken, then " + again;
         }
-        return brief == null
+        if (brief != null) {
+            return "rigbrief propose " + ShellWord.of(brief) + catalogue.repeated();
+        }
+        return answer.brief().name().equals(OpenBrief.NAME)
                 ? again + " --brief BRIEF"
-                : "rigbrief propose " + ShellWord.of(brief) + catalogue.repeated();
+                : again + " --format json";
     }
 }

@@ -6,6 +6,7 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import rigbrief.brief.Brief;
 import rigbrief.file.BuildWriter;
+import rigbrief.file.FileRefused;
 import rigbrief.file.SafeWriter;
 import rigbrief.proposal.Proposal;
 import rigbrief.proposal.Proposals;
@@ -44,6 +45,8 @@ record BuildFolder(Path folder, boolean force) {
             Path file = file(answer.brief(), proposal.tier());
             try {
                 SafeWriter.write(file, BuildWriter.write(proposal.record()), force);
+            } catch (FileRefused e) {
+                throw new NotWritten(e.getMessage());
             } catch (IOException e) {
                 throw new NotWritten(
                         file + ": can't be written (" + e.getMessage() + "); choose another --out");

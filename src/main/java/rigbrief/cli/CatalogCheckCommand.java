@@ -32,7 +32,9 @@ final class CatalogCheckCommand implements Callable<Integer> {
         CatalogueCheck check = check();
         boolean sound = check.faultCount() == 0;
         String next =
-                sound ? "rigbrief catalog stats" : "mend what is listed, then rigbrief catalog check";
+                sound
+                        ? "rigbrief catalog stats"
+                        : "mend what is listed, then rigbrief catalog check";
         format.print(
                 console,
                 new CatalogueCheckText(),
@@ -47,8 +49,7 @@ final class CatalogCheckCommand implements Callable<Integer> {
         try {
             Reading reading = new InputFiles(console).reading(catalogue.folder());
             CatalogueStats stats = CatalogueStats.of(reading.catalogue());
-            return new CatalogueCheck(
-                    folder, Optional.of(stats), List.of(), 0, reading.notes());
+            return new CatalogueCheck(folder, Optional.of(stats), List.of(), 0, reading.notes());
         } catch (BadInput bad) {
             return new CatalogueCheck(
                     folder, Optional.empty(), bad.faults(), bad.count(), List.of());

@@ -69,6 +69,12 @@ final class FaultHandler implements IParameterExceptionHandler, IExecutionExcept
         return ExitStatus.BAD_INPUT;
     }
 
+    private ExitStatus notWritten(NotWritten refused, String command) {
+        console.remark(command + ": " + refused.getMessage());
+        console.remark("Next: " + command + " --help");
+        return ExitStatus.WRONG_USE;
+    }
+
     /** One line that can be reported; the stack trace only for who asked for it. */
     ExitStatus internal(Throwable thrown) {
         console.remark(

@@ -27,7 +27,8 @@ final class HelpCommand implements Callable<Integer> {
                         spec.commandLine(),
                         "found '%s', expected one of %s"
                                 .formatted(
-                                        word, String.join(", ", command.getSubcommands().keySet())));
+                                        word,
+                                        String.join(", ", command.getSubcommands().keySet())));
             }
             command = below;
         }

@@ -47,6 +47,7 @@ public final class Program {
                                 .addSubcommand(new CatalogCheckCommand(console))
                                 .addSubcommand(new CatalogStatsCommand(console)))
                 .addSubcommand(new RulesCommand(console))
+                .addSubcommand(new CompletionCommand(console))
                 .addSubcommand(new HelpCommand())
                 .setOut(writer(console.out()))
                 .setErr(writer(console.err()))

@@ -1,6 +1,5 @@
 package rigbrief.file;
 
-import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.Currency;
@@ -55,7 +54,10 @@ public final class BriefReader {
             Optional<SourceText> source, String name, Catalogue catalogue, Faults faults)
             throws BadInput {
         Optional<Brief> brief =
-                source.flatMap(it -> Tree.read(it.file(), it.text(), faults).map(root -> Keys.of(it.file(), root, faults)))
+                source.flatMap(
+                                it ->
+                                        Tree.read(it.file(), it.text(), faults)
+                                                .map(root -> Keys.of(it.file(), root, faults)))
                         .flatMap(keys -> new BriefReader(catalogue).brief(name, keys));
         faults.throwIfAny();
         return brief.orElseThrow(() -> new IllegalStateException("no brief and no fault"));
@@ -106,7 +108,8 @@ public final class BriefReader {
         String code = catalogue.currency().getCurrencyCode();
         if (!entry.equals(code)) {
             throw new Cells.Malformed(
-                    code + ", the catalogue's currency", "convert every amount, then write " + code);
+                    code + ", the catalogue's currency",
+                    "convert every amount, then write " + code);
         }
         return catalogue.currency();
     }

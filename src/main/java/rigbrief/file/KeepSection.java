@@ -30,7 +30,8 @@ final class KeepSection {
             int pieces = keys.cells().wholeOr("pieces", 1, MOST_PIECES, 1);
             keys.has("spec");
             keys.has("part");
-            slot.flatMap(it -> part(keys, it)).ifPresent(it -> keep.add(new Kept(slot.get(), it, pieces)));
+            slot.flatMap(it -> part(keys, it))
+                    .ifPresent(it -> keep.add(new Kept(slot.get(), it, pieces)));
             keys.finish();
         }
         return keep;

@@ -122,7 +122,8 @@ final class LimitsSection {
                         length(keys, "height-mm"),
                         length(keys, "width-mm"),
                         length(keys, "depth-mm"),
-                        keys.maybe("at-most-kg", Forms.scaled("kilograms", 3, 1, 100)).map(Mass::g));
+                        keys.maybe("at-most-kg", Forms.scaled("kilograms", 3, 1, 100))
+                                .map(Mass::g));
         keys.finish();
         return need;
     }

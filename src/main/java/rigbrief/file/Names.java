@@ -122,7 +122,8 @@ final class Names {
                         .map(byLowerCase::get)
                         .orElse(text.text());
         if (!meant.equals(text.text())) {
-            text.fault("the name of a maker as the catalogue has it", "did you mean " + meant + "?");
+            text.fault(
+                    "the name of a maker as the catalogue has it", "did you mean " + meant + "?");
         }
     }
 

@@ -33,15 +33,13 @@ final class ScreenSection {
                     "take inputs out, or write buy: no");
         }
         keys.finish();
-        return resolution.map(
-                size -> new Screen(size, refreshHz, bits, inputs, count, buy, part));
+        return resolution.map(size -> new Screen(size, refreshHz, bits, inputs, count, buy, part));
     }
 
     private static Optional<String> part(Keys keys, Names names, boolean buy) {
         Optional<Text> text = keys.text("part");
         if (text.isPresent() && !buy) {
-            keys.fault(
-                    "part", "a part only beside buy: yes", "write buy: yes, or take part out");
+            keys.fault("part", "a part only beside buy: yes", "write buy: yes, or take part out");
         }
         return text.flatMap(it -> names.part(it, Slot.DISPLAY)).map(Part::id);
     }

@@ -53,8 +53,7 @@ final class TermsSection {
         Optional<Keys> keys = inner(root, "wireless");
         Strength strength = strength(root, keys, "wireless");
         Optional<WirelessStandard> atLeast =
-                keys.flatMap(
-                        it -> it.maybe("at-least", Forms.word(WirelessStandard.class)));
+                keys.flatMap(it -> it.maybe("at-least", Forms.word(WirelessStandard.class)));
         keys.ifPresent(Keys::finish);
         WirelessStandard oldest =
                 strength == Strength.NONE ? WirelessStandard.NONE : WirelessStandard.WIFI5;
@@ -97,11 +96,7 @@ final class TermsSection {
     static Avoid avoid(Keys root, Names names) {
         Optional<Keys> keys = root.keys("avoid");
         Avoid avoid =
-                keys.map(
-                                it ->
-                                        new Avoid(
-                                                names.makers(it, "makers"),
-                                                names.parts(it, "parts")))
+                keys.map(it -> new Avoid(names.makers(it, "makers"), names.parts(it, "parts")))
                         .orElse(new Avoid(List.of(), List.of()));
         keys.ifPresent(Keys::finish);
         return avoid;

@@ -126,8 +126,7 @@ final class WorkloadFile {
     static Fitted fitted(Keys keys) {
         Fitted fitted =
                 new Fitted(
-                        keys.cells().whole("n", 0, 1_000_000),
-                        keys.cells().number("sigma", 0, 2));
+                        keys.cells().whole("n", 0, 1_000_000), keys.cells().number("sigma", 0, 2));
         keys.finish();
         return fitted;
     }

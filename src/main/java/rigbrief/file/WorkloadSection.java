@@ -83,13 +83,15 @@ final class WorkloadSection {
     private static Target target(Workload workload, Keys keys, boolean weighted) {
         boolean frames = workload instanceof FrameRate;
         boolean task = workload instanceof TaskTime;
+        int before = keys.faultCount();
         OptionalDouble average = fps(keys, "average", frames);
         OptionalDouble low = fps(keys, "low", frames);
         OptionalDouble within = finishWithin(keys, task);
         if (weighted) {
             keys.has("weight");
         }
-        if (average.isPresent() && low.isPresent() && low.getAsDouble() > average.getAsDouble()) {
+        boolean readable = keys.faultCount() == before;
+        if (readable && low.orElse(0) > average.orElse(MOST_FPS)) {
             keys.fault("low", "no more than the average", "look whether the two are exchanged");
         }
         keys.finish();
@@ -131,8 +133,7 @@ final class WorkloadSection {
                 need.fault("with", "settings with a frame-rate workload alone", "take them out");
                 return none();
             }
-            return with.map(keys -> settings((FrameRate) workload, keys))
-                    .orElse(none());
+            return with.map(keys -> settings((FrameRate) workload, keys)).orElse(none());
         }
 
         private static Settings none() {

@@ -14,7 +14,6 @@ import rigbrief.brief.Kept;
 import rigbrief.build.Build;
 import rigbrief.part.Part;
 import rigbrief.part.Slot;
-import rigbrief.rule.Finding;
 import rigbrief.rule.Rule;
 
 /**
@@ -112,7 +111,7 @@ public final class CandidateFinder {
             boolean decided =
                     rule.reads().contains(slot)
                             && (rule.reads().size() == 1 || rule.decidesEarly());
-            if (decided && rule.check(alone) instanceof Finding.Breach) {
+            if (decided && rule.forbids(rule.check(alone))) {
                 return rule.info().id();
             }
         }

@@ -144,11 +144,11 @@ public final class Proposer {
             put(Tier.LEAN, Objective.leastMoney(), lean);
             Certificate full =
                     search.best(
-                            problem, Objective.mostUtility(), Optional.of(least), worths(least));
+                            problem, Objective.mostUtility(), Optional.of(least), worths());
             put(Tier.FULL, Objective.mostUtility(), full);
             Standing most = full.best().orElseThrow();
             balance(least, most);
-            Overrun overrun = Overrun.find(space, brief, search, most, worths(least));
+            Overrun overrun = Overrun.find(space, brief, search, most, worths());
             overrun.certificate()
                     .ifPresent(certificate -> put(Tier.FULL, Objective.mostUtility(), certificate));
             List<Proposal> proposals = proposals(brief, catalogue, overrun);
@@ -162,14 +162,10 @@ public final class Proposer {
             objectives.put(tier, objective);
         }
 
-        /**
-         * Rates of exchange around the one that money buys utility at between the lean build and
-         * the ceiling.
-         */
-        private List<Double> worths(Standing least) {
-            double room = Math.max(1, problem.limitMinor() - least.totalMinor());
-            double left = Math.max(1, problem.mostPoints() - least.points());
-            return List.of(0.1 * left / room, 0.3 * left / room, left / room);
+        /** Rates of exchange around the one at which the whole ceiling would buy full utility. */
+        private List<Double> worths() {
+            double average = (double) problem.mostPoints() / problem.limitMinor();
+            return List.of(average / 4, average, 4 * average);
         }
 
         /**
@@ -186,7 +182,7 @@ public final class Proposer {
                 put(
                         Tier.BALANCED,
                         objective,
-                        search.best(problem, objective, Optional.of(from), worths(least)));
+                        search.best(problem, objective, Optional.of(from), worths()));
             }
         }
 

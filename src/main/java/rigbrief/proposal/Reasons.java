@@ -10,7 +10,6 @@ import rigbrief.goal.Goal;
 import rigbrief.part.Slot;
 import rigbrief.presolve.Candidate;
 import rigbrief.quantity.Money;
-import rigbrief.rule.Finding;
 import rigbrief.rule.Rule;
 import rigbrief.search.Objective;
 import rigbrief.search.Problem;
@@ -83,7 +82,7 @@ final class Reasons {
             Assessment other = problem.assessor().assess(swapped.build());
             for (Rule rule : problem.rules()) {
                 if (Problem.askable(rule, other.build())
-                        && rule.check(other) instanceof Finding.Breach) {
+                        && rule.forbids(rule.check(other))) {
                     refusals.merge(rule.info().id(), 1, Integer::sum);
                     return;
                 }

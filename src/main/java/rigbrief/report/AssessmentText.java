@@ -15,12 +15,13 @@ import rigbrief.catalogue.Supplier;
 import rigbrief.part.Slot;
 import rigbrief.proposal.PartReason;
 import rigbrief.quantity.Money;
+import rigbrief.quantity.Unit;
 
 /** What proposals and audits have in common, in text: the assessment of a build. */
 final class AssessmentText {
     private static final int SLOT_COLUMNS = 12;
-    private static final int PART_COLUMNS = 34;
-    private static final int SUPPLIER_COLUMNS = 16;
+    private static final int PART_COLUMNS = 30;
+    private static final int SUPPLIER_COLUMNS = 22;
     private static final int NEED_COLUMNS = 30;
     private static final int BECAUSE_COLUMNS = 32;
 
@@ -77,7 +78,7 @@ final class AssessmentText {
         page.blank()
                 .hanging(
                         "  Cost: ",
-                        "%s = %s%s, from %s, here within %s."
+                        "%s = %s%s, from %s, all here within %s."
                                 .formatted(
                                         String.join(" + ", terms),
                                         Money.ofMinor(cost.totalMinor(), brief.currency()),
@@ -118,7 +119,8 @@ final class AssessmentText {
                     2,
                     "Range: where a measurement falls in "
                             + brief.confidencePercent()
-                            + " of 100 machines. Chance: that it meets what was asked.");
+                            + " of 100 machines. Chance: that it meets what was asked."
+                            + " A star: not met with that confidence.");
         }
     }
 
@@ -222,8 +224,22 @@ final class AssessmentText {
         }
     }
 
-    private static String words(AuditFinding finding) {
-        return finding.text().isEmpty() ? "broken: " + finding.title() : finding.text();
+    /** A breach comes with its size and its source, so that it can be looked up. */
+    private String words(AuditFinding finding) {
+        String text = finding.text().isEmpty() ? "not so: " + finding.title() : finding.text();
+        if (finding.level() != AuditFinding.Level.BREACH) {
+            return text;
+        }
+        String size =
+                finding.unit() == Unit.CONDITION
+                        ? ""
+                        : "by %s: "
+                                .formatted(
+                                        Printed.amount(
+                                                finding.excess(),
+                                                finding.unit(),
+                                                brief.currency()));
+        return size + text + " (" + finding.source() + ")";
     }
 
     /** A number with its word, in the singular or plural. */

@@ -79,7 +79,9 @@ public final class AuditText implements Report<AuditAnswer> {
                 page.hanging(
                         "  ",
                         String.join(", ", missing.stream().map(Slot::word).toList())
-                                + "; what depends on them was not judged.");
+                                + "; what depends on "
+                                + (missing.size() == 1 ? "it" : "them")
+                                + " was not judged.");
             }
         }
 

@@ -22,10 +22,14 @@ record GoalShare(GoalScore score, BigDecimal contribution) {
      * All goals of a build, with contributions that add up to {@link #utility} exactly.
      *
      * <p>Each is rounded down; what is then missing goes to the largest remainders, so that none is
-     * off by more than one in the last decimal.
+     * off by more than one in the last decimal. Where no goal has a weight there is nothing to
+     * list.
      */
     static List<GoalShare> of(Audit audit) {
         List<GoalScore> goals = audit.goals();
+        if (goals.isEmpty()) {
+            return List.of();
+        }
         long weights = audit.mostPoints() / ONE;
         long[] shares = new long[goals.size()];
         long[] remainders = new long[goals.size()];

@@ -29,6 +29,18 @@ public final class Reads {
                     Slot.FANS,
                     Slot.WIRELESS);
 
+    /** Those among them that add to the load of processor, card and supply. */
+    public static final Set<Slot> FURTHER_LOAD =
+            of(
+                    Slot.BOARD,
+                    Slot.MEMORY,
+                    Slot.DRIVE,
+                    Slot.SECOND_DRIVE,
+                    Slot.COOLER,
+                    Slot.CASE,
+                    Slot.FANS,
+                    Slot.WIRELESS);
+
     private Reads() {}
 
     /** A set of slots. */

@@ -31,4 +31,25 @@ public interface Rule {
     default boolean decidesEarly() {
         return false;
     }
+
+    /**
+     * Whether the search must not propose a build with such a finding. Every breach forbids; a rule
+     * may forbid more, where a builder's own choice is only worth a caution but the search's would
+     * be a waste.
+     */
+    default boolean forbids(Finding finding) {
+        return finding instanceof Finding.Breach;
+    }
+
+    /**
+     * Slots among {@link #reads()} whose filling can only make the finding worse, so that a breach
+     * found while they are still empty stands however they are filled. The check must stand their
+     * emptiness.
+     */
+    default Set<Slot> onlyWorsenedBy() {
+        return NONE;
+    }
+
+    /** No slot. */
+    Set<Slot> NONE = java.util.Collections.unmodifiableSet(java.util.EnumSet.noneOf(Slot.class));
 }

@@ -41,7 +41,10 @@ import rigbrief.rule.need.CeilingRule;
 import rigbrief.rule.need.ColourRule;
 import rigbrief.rule.need.DisplayWantedRule;
 import rigbrief.rule.need.GraphicsMemoryRule;
-import rigbrief.rule.need.IdlePartRule;
+import rigbrief.rule.need.IdleBraceRule;
+import rigbrief.rule.need.IdleDriveRule;
+import rigbrief.rule.need.IdleLicenceRule;
+import rigbrief.rule.need.IdleWirelessRule;
 import rigbrief.rule.need.InStockRule;
 import rigbrief.rule.need.KeptRule;
 import rigbrief.rule.need.LightingRule;
@@ -113,7 +116,10 @@ public final class Rules {
                     new KeptRule(),
                     new SystemLicenceRule(),
                     new DisplayWantedRule(),
-                    new IdlePartRule());
+                    new IdleWirelessRule(),
+                    new IdleBraceRule(),
+                    new IdleLicenceRule(),
+                    new IdleDriveRule());
 
     private static final Map<String, Rule> BY_ID = byIds();
 

@@ -3,10 +3,12 @@ package rigbrief.search;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.PriorityQueue;
+import java.util.Set;
 import java.util.function.BooleanSupplier;
 import rigbrief.assess.Pricing;
 import rigbrief.part.Cooler;
@@ -15,7 +17,7 @@ import rigbrief.part.Processor;
 import rigbrief.part.Slot;
 import rigbrief.part.Supply;
 import rigbrief.presolve.Candidate;
-import rigbrief.rule.Finding;
+import rigbrief.presolve.Dominance;
 import rigbrief.rule.Rule;
 
 /**
@@ -32,19 +34,19 @@ public final class Certifier {
     private static final Slot[] ORDER = {
         Slot.PROCESSOR,
         Slot.GRAPHICS,
+        Slot.SUPPLY,
         Slot.BOARD,
         Slot.CASE,
+        Slot.WIRELESS,
         Slot.COOLER,
+        Slot.FANS,
         Slot.MEMORY,
-        Slot.SUPPLY,
         Slot.DRIVE,
         Slot.SECOND_DRIVE,
-        Slot.FANS,
-        Slot.WIRELESS,
         Slot.BRACE,
-        Slot.CABLES,
         Slot.SYSTEM,
-        Slot.DISPLAY
+        Slot.DISPLAY,
+        Slot.CABLES
     };
 
     private static final int PAIR = 2;
@@ -61,11 +63,18 @@ public final class Certifier {
     private final double[] worth;
     private final SlotTable[] tables = new SlotTable[LEVELS];
     private final List<List<Rule>> rulesAt = new ArrayList<>();
+    private final List<List<Rule>> rechecksAt = new ArrayList<>();
+    private final List<List<Narrowing>> narrowing = new ArrayList<>();
     private final long[][][] domains = new long[LEVELS + 1][LEVELS][];
     private final long[][][] least;
     private final double[][][][] net;
     private final long[][] spent;
     private final double[] gained = new double[LEVELS + 1];
+    private final int firstDrive = levelOf(Slot.DRIVE);
+    private final int secondDrive = levelOf(Slot.SECOND_DRIVE);
+    private final double[][] losses = new double[LEVELS][];
+    private final long[] leastDrives;
+    private final double[][] netDrives;
     private final long[] leastSum;
     private final double[][] netSum;
     private final Unfinished unfinished;
@@ -102,14 +111,30 @@ public final class Certifier {
         this.net = new double[LEVELS + 1][LEVELS][worth.length][sets];
         this.spent = new long[LEVELS + 1][sets];
         this.leastSum = new long[sets];
+        this.leastDrives = new long[sets];
+        this.netDrives = new double[worth.length][sets];
         this.netSum = new double[worth.length][sets];
+        Map<Slot, List<Candidate>> left =
+                Dominance.undominated(
+                        problem.assessor(), problem.candidates(), objective.perPoint() == 0);
         for (int level = 0; level < LEVELS; level++) {
             tables[level] = table(ORDER[level], sets);
-            domains[0][level] = tables[level].all();
+            losses[level] = new double[tables[level].size()];
+            domains[0][level] = tables[level].domain(left.get(ORDER[level]));
             rulesAt.add(new ArrayList<>());
+            narrowing.add(new ArrayList<>());
+            rechecksAt.add(new ArrayList<>());
         }
         for (Rule rule : problem.rules()) {
-            rulesAt.get(lastLevel(rule)).add(rule);
+            int last = lastLevel(rule);
+            rulesAt.get(last).add(rule);
+            addNarrowing(rule, rule.reads());
+            if (!rule.onlyWorsenedBy().isEmpty()) {
+                addRechecks(rule);
+                EnumSet<Slot> core = EnumSet.copyOf(rule.reads());
+                core.removeAll(rule.onlyWorsenedBy());
+                addNarrowing(rule, core);
+            }
         }
     }
 
@@ -120,6 +145,48 @@ public final class Certifier {
             gain[candidate.index()] = outlook.gain(candidate);
         }
         return new SlotTable(slot, candidates, gain, sets, worth);
+    }
+
+    private static int levelOf(Slot slot) {
+        return List.of(ORDER).indexOf(slot);
+    }
+
+    /**
+     * The least that both drives cost together, and their most net gain: a small first drive is cheap and so
+     * is no second one, but not both at once.
+     */
+    private void boundDrives() {
+        for (int s = 0; s < bounder.sets(); s++) {
+            leastDrives[s] = Long.MAX_VALUE;
+            for (double[] bySet : netDrives) {
+                bySet[s] = Double.NEGATIVE_INFINITY;
+            }
+        }
+        for (int i = 0; i < tables[firstDrive].size(); i++) {
+            long[] row = pairs.row(tables[firstDrive].candidate(i), Slot.SECOND_DRIVE);
+            for (int j = 0; j < tables[secondDrive].size(); j++) {
+                boolean together =
+                        SlotTable.has(domains[0][firstDrive], i)
+                                && SlotTable.has(domains[0][secondDrive], j)
+                                && (row == null || SlotTable.has(row, j));
+                if (together) {
+                    boundDrives(i, j);
+                }
+            }
+        }
+    }
+
+    private void boundDrives(int i, int j) {
+        long[] one = tables[firstDrive].candidate(i).minorBySet();
+        long[] two = tables[secondDrive].candidate(j).minorBySet();
+        double gain = tables[firstDrive].gain(i) + tables[secondDrive].gain(j);
+        for (int s = 0; s < bounder.sets(); s++) {
+            long price = one[s] + two[s];
+            leastDrives[s] = Math.min(leastDrives[s], price);
+            for (int w = 0; w < worth.length; w++) {
+                netDrives[w][s] = Math.max(netDrives[w][s], gain - worth[w] * price);
+            }
+        }
     }
 
     /** The objective's own rate first; 0 always among them. */
@@ -134,6 +201,45 @@ public final class Certifier {
             all.addAll(others);
         }
         return all.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    /**
+     * A rule that narrows one open slot once all the others it reads are decided.
+     *
+     * @param rule the rule
+     * @param open level of the open slot
+     */
+    private record Narrowing(Rule rule, int open) {}
+
+    /** A rule is asked again whenever a slot is decided that can only make it worse. */
+    private void addRechecks(Rule rule) {
+        boolean core = false;
+        int open = rule.reads().size() - rule.onlyWorsenedBy().size();
+        for (int level = 0; level < LEVELS; level++) {
+            Slot slot = ORDER[level];
+            if (core && rule.onlyWorsenedBy().contains(slot)) {
+                rechecksAt.get(level).add(rule);
+            }
+            if (rule.reads().contains(slot) && !rule.onlyWorsenedBy().contains(slot)) {
+                open--;
+                core = open == 0;
+            }
+        }
+    }
+
+    private void addNarrowing(Rule rule, Set<Slot> slots) {
+        int last = -1;
+        int before = -1;
+        for (int level = 0; level < LEVELS; level++) {
+            if (slots.contains(ORDER[level])) {
+                before = last;
+                last = level;
+            }
+        }
+        boolean paired = slots.size() == 2 && rule.reads().size() == 2;
+        if (before >= 0 && !paired) {
+            narrowing.get(before).add(new Narrowing(rule, last));
+        }
     }
 
     private static int lastLevel(Rule rule) {
@@ -164,6 +270,7 @@ public final class Certifier {
         for (int level = 0; level < LEVELS; level++) {
             refresh(0, level);
         }
+        boundDrives();
         PriorityQueue<Top> queue = tops();
         double open = Double.NEGATIVE_INFINITY;
         while (!queue.isEmpty() && !interrupted) {
@@ -223,7 +330,7 @@ public final class Certifier {
                 long[] row = pairs.row(processor, Slot.GRAPHICS);
                 if (row == null || SlotTable.has(row, g)) {
                     Bounder.Bound bound = enter(processor, card, false);
-                    if (bound.set() >= 0 && !beaten(bound)) {
+                    if (!beaten(bound)) {
                         queue.add(new Top(processor, card, bound));
                     }
                     leave();
@@ -241,7 +348,7 @@ public final class Certifier {
 
     private void explore(Top top) {
         Bounder.Bound bound = enter(top.processor, top.card, true);
-        if (bound.set() >= 0) {
+        if (!beaten(bound)) {
             decide(PAIR, bound.set());
         }
         leave();
@@ -260,7 +367,7 @@ public final class Certifier {
                 return Bounder.IMPOSSIBLE;
             }
             unfinished.pair(pair);
-            if (!narrow(p, pair)) {
+            if (!narrow(0) || !narrow(1) || !narrow(p, (Graphics) card.partOrNull(), pair)) {
                 return Bounder.IMPOSSIBLE;
             }
         }
@@ -274,8 +381,7 @@ public final class Certifier {
     }
 
     /** Takes out coolers that can't hold the processor and supplies that can't feed the two. */
-    private boolean narrow(Processor processor, Outlook.Pair pair) {
-        double share = problem.assessor().brief().headroom().supplySharePercent() / 100.0;
+    private boolean narrow(Processor processor, Graphics card, Outlook.Pair pair) {
         Map<Slot, Boolean> touched = new EnumMap<>(Slot.class);
         for (int level = PAIR; level < LEVELS; level++) {
             Slot slot = ORDER[level];
@@ -288,8 +394,7 @@ public final class Certifier {
                 boolean stays =
                         slot == Slot.COOLER
                                 ? outlook.coolEnough(processor, (Cooler) candidate.partOrNull())
-                                : ((Supply) candidate.partOrNull()).watts() * share + CLOSE
-                                        >= pair.sustainedW();
+                                : outlook.canFeed((Supply) candidate.partOrNull(), card, pair);
                 if (SlotTable.has(domain, i) && !stays) {
                     domain[i >> 6] &= ~(1L << i);
                     touched.put(slot, true);
@@ -339,11 +444,74 @@ public final class Certifier {
 
     private void refresh(int level, int open) {
         long[] domain = domains[level][open];
+        boolean reckoned = level > levelOf(Slot.BOARD) + 1 && objective.perPoint() > 0;
+        if (losing(open) && reckoned) {
+            refreshWithLosses(level, open);
+            return;
+        }
         for (int s = 0; s < bounder.sets(); s++) {
             least[level][open][s] = tables[open].leastMinor(domain, s);
             for (int w = 0; w < worth.length; w++) {
                 net[level][open][w][s] = tables[open].mostNet(domain, s, w);
             }
+        }
+    }
+
+    /** Memory and drives lose points that depend on processor, card and board: known once these are decided. */
+    private static boolean losing(int level) {
+        return ORDER[level] == Slot.MEMORY || ORDER[level] == Slot.DRIVE;
+    }
+
+    private void refreshWithLosses(int level, int open) {
+        long[] domain = domains[level][open];
+        for (int s = 0; s < bounder.sets(); s++) {
+            least[level][open][s] = tables[open].leastMinor(domain, s);
+            for (int w = 0; w < worth.length; w++) {
+                net[level][open][w][s] = Double.NEGATIVE_INFINITY;
+            }
+        }
+        for (int i = 0; i < tables[open].size(); i++) {
+            if (SlotTable.has(domain, i)) {
+                long[] minor = tables[open].candidate(i).minorBySet();
+                double gain = tables[open].gain(i) + losses[open][i];
+                for (int w = 0; w < worth.length; w++) {
+                    double[] bySet = net[level][open][w];
+                    for (int s = 0; s < bySet.length; s++) {
+                        bySet[s] = Math.max(bySet[s], gain - worth[w] * minor[s]);
+                    }
+                }
+            }
+        }
+    }
+
+    /**
+     * Once processor, card and board are decided: takes out memory with which a must is missed, and reckons
+     * what memory and drives lose; false when no memory is left.
+     */
+    private boolean reckonMemoryAndDrives(int level) {
+        for (int open = level + 1; open < LEVELS; open++) {
+            if (losing(open)) {
+                long[] domain = domains[level + 1][open];
+                for (int i = 0; i < tables[open].size(); i++) {
+                    if (SlotTable.has(domain, i)) {
+                        reckon(domain, open, i);
+                    }
+                }
+                if (SlotTable.empty(domain)) {
+                    return false;
+                }
+                refreshWithLosses(level + 1, open);
+            }
+        }
+        return true;
+    }
+
+    private void reckon(long[] domain, int open, int i) {
+        Candidate candidate = tables[open].candidate(i);
+        if (ORDER[open] == Slot.MEMORY && outlook.missesMust(unfinished, candidate)) {
+            domain[i >> 6] &= ~(1L << i);
+        } else if (objective.perPoint() > 0) {
+            losses[open][i] = outlook.loss(unfinished, candidate);
         }
     }
 
@@ -365,6 +533,10 @@ public final class Certifier {
             for (int open = level; open < LEVELS; open++) {
                 sum += Math.min(least[level][open][s], Pricing.notToBeHad());
             }
+            if (level <= firstDrive) {
+                long apart = least[level][firstDrive][s] + least[level][secondDrive][s];
+                sum += Math.max(0, Math.min(leastDrives[s], Pricing.notToBeHad()) - apart);
+            }
             leastSum[s] = sum;
         }
         for (int w = 0; w < worth.length; w++) {
@@ -372,6 +544,10 @@ public final class Certifier {
                 double sum = 0;
                 for (int open = level; open < LEVELS; open++) {
                     sum += net[level][open][w][s];
+                }
+                if (level <= firstDrive) {
+                    double apart = net[level][firstDrive][w][s] + net[level][secondDrive][w][s];
+                    sum += Math.min(0, netDrives[w][s] - apart);
                 }
                 netSum[w][s] = sum;
             }
@@ -398,24 +574,74 @@ public final class Certifier {
             }
             Candidate candidate = tables[level].candidate(i);
             if (push(level, candidate) && kept(level)) {
-                Bounder.Bound bound = bound(level + 1);
-                if (bound.set() >= 0 && !beaten(bound)) {
-                    decide(level + 1, bound.set());
-                }
+                descend(level);
             }
         }
         unfinished.undo(ORDER[level]);
     }
 
+    /** Goes on from a decided slot while something better can still come of it. */
+    private void descend(int level) {
+        // The bound is cheaper than asking every rule about every open candidate, so it comes first.
+        if (beaten(bound(level + 1)) || !narrow(level)) {
+            return;
+        }
+        if (ORDER[level] == Slot.BOARD && !reckonMemoryAndDrives(level)) {
+            return;
+        }
+        Bounder.Bound bound = bound(level + 1);
+        if (!beaten(bound)) {
+            decide(level + 1, bound.set());
+        }
+    }
+
     /** Whether every rule that can be asked since this level's slot was decided is kept. */
     private boolean kept(int level) {
         for (Rule rule : rulesAt.get(level)) {
-            boolean paired = rule.reads().size() == 2;
-            if (!paired && rule.check(unfinished.assessment()) instanceof Finding.Breach) {
+            // Rules about several slots have already narrowed the last of them.
+            if (rule.reads().size() < 2 && rule.forbids(rule.check(unfinished.assessment()))) {
+                return false;
+            }
+        }
+        for (Rule rule : rechecksAt.get(level)) {
+            if (rule.forbids(rule.check(unfinished.assessment()))) {
                 return false;
             }
         }
         return true;
+    }
+
+    /**
+     * Takes out of the one open slot of each rule, of which all others are decided since this level, what the
+     * rule refuses; false when that leaves nothing.
+     */
+    private boolean narrow(int level) {
+        for (Narrowing narrowing : narrowing.get(level)) {
+            Rule rule = narrowing.rule();
+            int open = narrowing.open();
+            long[] domain = domains[level + 1][open];
+            boolean changed = false;
+            for (int i = 0; i < tables[open].size(); i++) {
+                if (SlotTable.has(domain, i) && refuses(rule, tables[open].candidate(i))) {
+                    domain[i >> 6] &= ~(1L << i);
+                    changed = true;
+                }
+            }
+            if (changed && SlotTable.empty(domain)) {
+                return false;
+            }
+            if (changed) {
+                refresh(level + 1, open);
+            }
+        }
+        return true;
+    }
+
+    private boolean refuses(Rule rule, Candidate candidate) {
+        unfinished.decide(candidate);
+        boolean refused = rule.forbids(rule.check(unfinished.assessment()));
+        unfinished.undo(candidate.slot());
+        return refused;
     }
 
     private void finish() {
@@ -427,6 +653,9 @@ public final class Certifier {
     }
 
     private boolean beaten(Bounder.Bound bound) {
+        if (bound.set() < 0) {
+            return true;
+        }
         if (best == null) {
             return false;
         }

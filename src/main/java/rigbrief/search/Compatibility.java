@@ -9,7 +9,6 @@ import rigbrief.assess.Assessment;
 import rigbrief.part.Part;
 import rigbrief.part.Slot;
 import rigbrief.presolve.Candidate;
-import rigbrief.rule.Finding;
 import rigbrief.rule.Rule;
 
 /** Asks the rules about a few slots alone, and knows each slot's candidates by price. */
@@ -64,7 +63,7 @@ final class Compatibility {
         for (Rule rule : rulesOf.get(slot)) {
             if (drawn(rule, drawn)) {
                 it = it == null ? assess(drawn) : it;
-                if (rule.check(it) instanceof Finding.Breach) {
+                if (rule.forbids(rule.check(it))) {
                     return false;
                 }
             }

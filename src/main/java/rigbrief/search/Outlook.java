@@ -13,6 +13,7 @@ import rigbrief.goal.Goal;
 import rigbrief.goal.LifetimeGoal;
 import rigbrief.goal.LookGoal;
 import rigbrief.goal.QuietGoal;
+import rigbrief.goal.UpgradeRoomGoal;
 import rigbrief.goal.WorkloadsGoal;
 import rigbrief.part.Board;
 import rigbrief.part.Cooler;
@@ -26,6 +27,10 @@ import rigbrief.part.RateByModules;
 import rigbrief.part.Slot;
 import rigbrief.part.Supply;
 import rigbrief.presolve.Candidate;
+import rigbrief.rule.Reads;
+import rigbrief.rule.fit.SupplyConnectorsRule;
+import rigbrief.rule.fit.SupplyLoadRule;
+import rigbrief.rule.fit.SupplyPeakRule;
 
 /**
  * Upper bounds on what any completion of an unfinished build can score, goal by goal.
@@ -34,6 +39,7 @@ import rigbrief.presolve.Candidate;
  */
 final class Outlook {
     private static final double FULL = Goal.FULL;
+    private static final double CLOSE_DBA = 1e-6;
     private static final double NO_COOLER = Double.MAX_VALUE;
 
     private final Problem problem;
@@ -43,6 +49,7 @@ final class Outlook {
     private final double mostDampingDb;
     private final int mostSupplyW;
     private final int leastModules;
+    private final boolean onlyM2Drives;
     private final double referenceKwh;
     private final double unknownPoints;
     private final Map<Part, Map<Object, Pair>> pairs = new IdentityHashMap<>();
@@ -71,6 +78,9 @@ final class Outlook {
         for (Candidate candidate : problem.candidates().of(Slot.COOLER)) {
             coolers.add((Cooler) candidate.partOrNull());
         }
+        this.onlyM2Drives =
+                problem.candidates().of(Slot.DRIVE).stream()
+                        .allMatch(c -> ((Drive) c.partOrNull()).form().m2());
         this.referenceKwh = EnergyGoal.referenceKwh(brief);
         this.foresight = foresight(problem);
         this.unknownPoints = unknownPoints();
@@ -126,7 +136,10 @@ final class Outlook {
                 problem.assessor(),
                 rates,
                 withSpeed(any, read, write),
-                withSpeed(any, slowRead, slowWrite));
+                withSpeed(any, slowRead, slowWrite),
+                problem.candidates().of(Slot.SUPPLY).stream()
+                        .map(candidate -> (Supply) candidate.partOrNull())
+                        .toList());
     }
 
     private static Drive withSpeed(Drive drive, int readMbs, int writeMbs) {
@@ -189,6 +202,8 @@ final class Outlook {
     }
 
     private static final LookGoal LOOK = new LookGoal();
+    private static final List<Goal> DECIDED =
+            List.of(new WorkloadsGoal(), new QuietGoal(), new EnergyGoal(), new UpgradeRoomGoal());
 
     /** The bounds for a processor and a card, null for none; computed once. */
     Pair pair(Processor processor, Graphics graphics) {
@@ -199,12 +214,7 @@ final class Outlook {
 
     private Pair compute(Processor processor, Graphics graphics) {
         Foresight.Pair bounds = foresight.pair(processor, graphics);
-        boolean hopeless = false;
-        for (Prediction prediction : bounds.best()) {
-            for (Promise promise : prediction.promises()) {
-                hopeless |= promise.must() && !promise.met();
-            }
-        }
+        boolean hopeless = missed(bounds.best());
         double level = hopeless ? 0 : leastLevelDba(bounds, processor, graphics);
         return new Pair(
                 bounds,
@@ -229,7 +239,82 @@ final class Outlook {
 
     private boolean tooLoud(double levelDba) {
         return brief.noise().mustDba().isPresent()
-                && Math.round(levelDba * 100) > brief.noise().mustDba().getAsInt() * 100L;
+                && Math.round((levelDba - CLOSE_DBA) * 100) > brief.noise().mustDba().getAsInt() * 100L;
+    }
+
+    /** Whether a supply can feed a processor and a card, whatever else is in the machine. */
+    boolean canFeed(Supply supply, Graphics card, Pair pair) {
+        boolean kept = problem.assessor().pricing().kept(Slot.SUPPLY, supply);
+        double extraW = card == null ? 0 : card.boardPowerW() * (card.peakFactor() - 1);
+        return (kept || supply.watts() >= SupplyLoadRule.plannedW(pair.sustainedW(), brief))
+                && SupplyPeakRule.allows(supply, pair.sustainedW() + extraW)
+                && (card == null || SupplyConnectorsRule.feeds(supply, card));
+    }
+
+    /**
+     * Points that a memory kit or a drive loses against the best of its kind, for a processor, a card and a
+     * board that are decided; never positive.
+     */
+    double loss(Unfinished it, Candidate candidate) {
+        Board board = (Board) it.part(Slot.BOARD);
+        return candidate.slot() == Slot.MEMORY
+                ? memoryLoss(it, board, candidate)
+                : driveLoss(it, board, (Drive) candidate.partOrNull());
+    }
+
+    /** Whether some must is missed with this memory, whatever the drive. */
+    boolean missesMust(Unfinished it, Candidate candidate) {
+        return missed(withMemory(it, candidate));
+    }
+
+    private List<Prediction> withMemory(Unfinished it, Candidate candidate) {
+        Board board = (Board) it.part(Slot.BOARD);
+        Processor processor = (Processor) it.part(Slot.PROCESSOR);
+        Memory memory = (Memory) candidate.partOrNull();
+        int modules = memory.modules() * candidate.pieces();
+        int mts =
+                Math.min(
+                        memory.mts(),
+                        Math.min(
+                                board.memoryMts(modules), processor.memoryMts(memory.type())));
+        return foresight.atBestDrive(
+                processor,
+                (Graphics) it.part(Slot.GRAPHICS),
+                mts * Math.min(modules, 2) / 2,
+                memory.kitGb() * candidate.pieces());
+    }
+
+    private double memoryLoss(Unfinished it, Board board, Candidate candidate) {
+        int modules = ((Memory) candidate.partOrNull()).modules() * candidate.pieces();
+        double room =
+                clip((board.memorySlots() - modules) / 2.0)
+                        - clip((board.memorySlots() - leastModules) / 2.0);
+        double speed =
+                WorkloadsGoal.share(withMemory(it, candidate), brief) - it.pair().workloadsShare;
+        return FULL
+                * (weight("upgrade-room") * Math.min(0, room) / 5
+                        + weight("workloads") * Math.min(0, speed));
+    }
+
+    private double driveLoss(Unfinished it, Board board, Drive drive) {
+        int places = 0;
+        for (var slot : board.m2()) {
+            places += slot.forWireless() ? 0 : 1;
+        }
+        int taken = drive.form().m2() ? 1 : 0;
+        int least = onlyM2Drives ? 1 : 0;
+        double room = clip((places - taken) / 2.0) - clip((places - least) / 2.0);
+        double speed =
+                WorkloadsGoal.share(
+                                foresight.atBestMemory(
+                                        (Processor) it.part(Slot.PROCESSOR),
+                                        (Graphics) it.part(Slot.GRAPHICS),
+                                        drive),
+                                brief)
+                        - it.pair().workloadsShare;
+        return FULL
+                * (weight("upgrade-room") * Math.min(0, room) / 5
+                        + weight("workloads") * Math.min(0, speed));
     }
 
     /** Whether a cooler can hold a processor at sustained power, were the case all open. */
@@ -251,16 +336,17 @@ final class Outlook {
      */
     double coupledPoints(Unfinished it) {
         Pair pair = it.pair();
-        double points = unknownPoints + weight("workloads") * workloads(it, pair) * FULL;
+        if (electricalDecided(it)) {
+            return decidedPoints(it);
+        }
+        double workloads = workloads(it, pair);
         double level = pair == null ? 0 : level(it, pair);
-        if (tooLoud(level)) {
+        if (workloads < 0 || level == Double.POSITIVE_INFINITY || tooLoud(level)) {
             return Double.NEGATIVE_INFINITY;
         }
+        double points = unknownPoints + weight("workloads") * workloads * FULL;
         points += weight("quiet") * clip(QuietGoal.share(level, brief)) * FULL;
-        points +=
-                weight("energy")
-                        * (pair == null ? 1 : clip(1 - pair.bounds.kwhPerYear() / referenceKwh))
-                        * FULL;
+        points += weight("energy") * energy(it, pair) * FULL;
         points += weight("upgrade-room") * upgradeRoom(it, pair) * FULL;
         if (brief.looks().colour().isEmpty()) {
             points += weight("look") * look(it) * FULL;
@@ -268,27 +354,90 @@ final class Outlook {
         return points;
     }
 
+    private static boolean electricalDecided(Unfinished it) {
+        for (Slot slot : Reads.ELECTRICAL) {
+            if (!it.has(slot) && slot != Slot.SECOND_DRIVE && slot != Slot.WIRELESS) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /**
+     * Everything that these goals read is decided, but for a second drive and a wireless card, which only cost
+     * watts, sound and places: no completion has more points than the build without them.
+     */
+    private double decidedPoints(Unfinished it) {
+        double points = unknownPoints;
+        for (Goal goal : DECIDED) {
+            int weight = problem.weight(goal);
+            points += weight == 0 ? 0 : (double) weight * goal.utility(it.assessment());
+        }
+        if (brief.looks().colour().isEmpty()) {
+            points += weight("look") * look(it) * FULL;
+        }
+        return points;
+    }
+
     private double workloads(Unfinished it, Pair pair) {
-        if (it.has(Slot.PROCESSOR)
-                && it.has(Slot.GRAPHICS)
-                && it.has(Slot.BOARD)
-                && it.has(Slot.MEMORY)
-                && it.has(Slot.DRIVE)) {
+        boolean memory = it.has(Slot.BOARD) && it.has(Slot.MEMORY);
+        if (!it.has(Slot.PROCESSOR) || !it.has(Slot.GRAPHICS) || !memory) {
+            return pair == null ? 1 : clip(pair.workloadsShare);
+        }
+        if (it.has(Slot.DRIVE)) {
             return clip(WorkloadsGoal.share(it.assessment().predictions(), brief));
         }
-        return pair == null ? 1 : clip(pair.workloadsShare);
+        List<Prediction> best = foresight.atBestDrive(it.assessment());
+        return missed(best) ? Double.NEGATIVE_INFINITY : clip(WorkloadsGoal.share(best, brief));
+    }
+
+    private static boolean missed(List<Prediction> predictions) {
+        for (Prediction prediction : predictions) {
+            for (Promise promise : prediction.promises()) {
+                if (promise.must() && !promise.met()) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     private double level(Unfinished it, Pair pair) {
-        if (it.has(Slot.COOLER) && it.has(Slot.CASE)) {
-            return leastLevelDba(
-                    pair,
-                    (Processor) it.part(Slot.PROCESSOR),
-                    (Graphics) it.part(Slot.GRAPHICS),
-                    (Cooler) it.part(Slot.COOLER),
-                    (PcCase) it.part(Slot.CASE));
+        double level = levelWithoutSupply(it, pair);
+        if (!it.has(Slot.SUPPLY) || level == Double.POSITIVE_INFINITY) {
+            return level;
         }
-        return pair.leastLevelDba;
+        double damping =
+                it.has(Slot.CASE) ? ((PcCase) it.part(Slot.CASE)).dampingDb() : mostDampingDb;
+        return foresight.withSupply(
+                level, pair.bounds, (Supply) it.part(Slot.SUPPLY), damping);
+    }
+
+    private double levelWithoutSupply(Unfinished it, Pair pair) {
+        if (!it.has(Slot.COOLER) || !it.has(Slot.CASE)) {
+            return pair.leastLevelDba;
+        }
+        if (it.has(Slot.FANS) && it.has(Slot.BOARD)) {
+            return it.shelteredLevelDba(
+                    () -> foresight.leastLevelDba(pair.bounds, it.assessment()));
+        }
+        return leastLevelDba(
+                pair,
+                (Processor) it.part(Slot.PROCESSOR),
+                (Graphics) it.part(Slot.GRAPHICS),
+                (Cooler) it.part(Slot.COOLER),
+                (PcCase) it.part(Slot.CASE));
+    }
+
+    private double energy(Unfinished it, Pair pair) {
+        if (pair == null) {
+            return 1;
+        }
+        double kwh =
+                it.has(Slot.SUPPLY)
+                        ? foresight.kwhPerYear(pair.bounds, (Supply) it.part(Slot.SUPPLY))
+                        : pair.bounds.kwhPerYear();
+        return clip(1 - kwh / referenceKwh);
     }
 
     private double upgradeRoom(Unfinished it, Pair pair) {
@@ -316,15 +465,14 @@ final class Outlook {
         return sum / 5;
     }
 
-    private static int freeM2(Unfinished it, Board board) {
+    private int freeM2(Unfinished it, Board board) {
         int free = 0;
         for (var slot : board.m2()) {
             free += slot.forWireless() ? 0 : 1;
         }
-        if (it.has(Slot.DRIVE) && ((Drive) it.part(Slot.DRIVE)).form().m2()) {
-            free--;
-        }
-        return free;
+        boolean taken =
+                it.has(Slot.DRIVE) ? ((Drive) it.part(Slot.DRIVE)).form().m2() : onlyM2Drives;
+        return taken ? free - 1 : free;
     }
 
     private static boolean otherFamily(Unfinished it, Board board) {

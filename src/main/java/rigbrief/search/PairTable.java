@@ -7,7 +7,6 @@ import rigbrief.build.Build;
 import rigbrief.part.Part;
 import rigbrief.part.Slot;
 import rigbrief.presolve.Candidate;
-import rigbrief.rule.Finding;
 import rigbrief.rule.Rule;
 
 /**
@@ -77,7 +76,7 @@ final class PairTable {
     private boolean together(Slot a, Slot b, Build pair) {
         Assessment it = problem.assessor().assess(pair);
         for (Rule rule : rules[a.ordinal()][b.ordinal()]) {
-            if (rule.check(it) instanceof Finding.Breach) {
+            if (rule.forbids(rule.check(it))) {
                 return false;
             }
         }

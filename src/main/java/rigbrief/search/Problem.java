@@ -55,7 +55,11 @@ public record Problem(
 
     /** By how much one rule is broken; rules about parts that are missing are not asked. */
     public static long excess(Rule rule, Assessment it) {
-        return askable(rule, it.build()) ? rule.check(it).excess() : 0;
+        if (!askable(rule, it.build())) {
+            return 0;
+        }
+        Finding finding = rule.check(it);
+        return rule.forbids(finding) ? Math.max(1, finding.excess()) : 0;
     }
 
     /** Whether every required slot that a rule reads is filled. */
@@ -115,7 +119,7 @@ public record Problem(
             return null;
         }
         for (Rule rule : rules) {
-            if (rule.check(it) instanceof Finding.Breach) {
+            if (rule.forbids(rule.check(it))) {
                 return null;
             }
         }

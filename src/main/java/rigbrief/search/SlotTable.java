@@ -1,6 +1,5 @@
 package rigbrief.search;
 
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -70,11 +69,11 @@ final class SlotTable {
         return gain[index];
     }
 
-    /** Every candidate. */
-    long[] all() {
+    /** Some of the candidates. */
+    long[] domain(List<Candidate> some) {
         long[] bits = new long[(candidates.length + 63) / 64];
-        for (int i = 0; i < candidates.length; i++) {
-            bits[i >> 6] |= 1L << i;
+        for (Candidate candidate : some) {
+            bits[candidate.index() >> 6] |= 1L << candidate.index();
         }
         return bits;
     }
@@ -118,9 +117,5 @@ final class SlotTable {
             }
         }
         return true;
-    }
-
-    static int count(long[] domain) {
-        return Arrays.stream(domain).mapToInt(Long::bitCount).sum();
     }
 }

@@ -12,7 +12,6 @@ import rigbrief.goal.Goal;
 import rigbrief.goal.Goals;
 import rigbrief.part.Part;
 import rigbrief.part.Slot;
-import rigbrief.rule.Finding;
 import rigbrief.rule.Rule;
 import rigbrief.rule.Rules;
 
@@ -103,7 +102,7 @@ final class Enumeration {
     private void next(int depth, Build build) {
         Assessment it = assessor.assess(build);
         for (Rule rule : rulesAt.get(depth)) {
-            if (rule.check(it) instanceof Finding.Breach) {
+            if (rule.forbids(rule.check(it))) {
                 return;
             }
         }

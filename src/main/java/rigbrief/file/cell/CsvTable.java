@@ -53,8 +53,12 @@ public final class CsvTable implements Row {
     public static CsvTable open(String file, String text, List<Column> columns, Faults faults) {
         try {
             CsvTable table = new CsvTable(file, text, faults);
-            if (table.advance() && new Header(table, columns, faults).usable()) {
+            int before = faults.count();
+            boolean anything = table.advance();
+            if (anything && new Header(table, columns, faults).usable()) {
                 table.width = table.texts.size();
+            } else if (!anything && faults.count() == before) {
+                faults.add(empty(file));
             }
             return table;
         } catch (IOException unreadable) {
@@ -159,6 +163,11 @@ public final class CsvTable implements Row {
             places.add(parser.currentTokenLocation());
         }
         return true;
+    }
+
+    private static Fault empty(String file) {
+        String advice = "write them in, or remove the file";
+        return new Fault(file, 1, 1, "file", "", "a header and rows", advice);
     }
 
     private Fault notCsv(JsonLocation place) {

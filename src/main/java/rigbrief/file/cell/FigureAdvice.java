@@ -8,8 +8,7 @@ import java.util.regex.Pattern;
 /** Guesses which figure somebody meant who wrote it with a unit or with a decimal comma. */
 final class FigureAdvice {
     private static final Pattern WRITTEN =
-            Pattern.compile(
-                    "([0-9]{1,9}(?:[.,][0-9]{1,6})?)\\s*([^0-9\\s.,+-][^\\s0-9]*[0-9]?[^\\s0-9]*)?");
+            Pattern.compile("([0-9]{1,9}(?:[.,][0-9]{1,6})?)\\s*([^0-9\\s.,+-]\\S{0,11})?");
 
     private FigureAdvice() {}
 

@@ -63,11 +63,11 @@ public record SupplyLoss(double constant, double linear, double square) {
      * Gives the losses at a load.
      *
      * @param loadShare direct-current load / rating, 0 or more
-     * @return share of the rating
+     * @return share of the rating; 0 where the curve would dip below it, as no supply gains power
      */
     public double lossShare(double loadShare) {
         Expect.notNegative(loadShare, "loadShare");
-        return constant + loadShare * (linear + square * loadShare);
+        return Math.max(0, constant + loadShare * (linear + square * loadShare));
     }
 
     /**

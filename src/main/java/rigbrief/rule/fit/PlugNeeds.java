@@ -4,6 +4,7 @@ import java.util.StringJoiner;
 import rigbrief.build.Build;
 import rigbrief.part.Drive;
 import rigbrief.part.FanConnector;
+import rigbrief.part.Graphics;
 import rigbrief.part.Plug;
 import rigbrief.part.Slot;
 import rigbrief.part.Tally;
@@ -38,6 +39,13 @@ record PlugNeeds(int mains, int processor, int card, int card16, int sata, int p
                 lacking(card.of(Plug.PCIE16), have.of(Plug.PCIE16)),
                 lacking(sataDrives(build), have.of(Plug.SATA)),
                 lacking(peripherals(build), have.of(Plug.PERIPHERAL4)));
+    }
+
+    /** Plugs lacking for a card alone. */
+    static int cardLacks(Graphics card, Tally<Plug> have) {
+        Tally<Plug> needed = card.plugs().or(Tally.none());
+        return lacking(needed, have, Plug.PCIE8, Plug.PCIE6)
+                + lacking(needed.of(Plug.PCIE16), have.of(Plug.PCIE16));
     }
 
     /** All plugs lacking. */

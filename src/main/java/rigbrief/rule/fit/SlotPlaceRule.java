@@ -33,6 +33,8 @@ public final class SlotPlaceRule implements Rule {
                     Slot.CASE,
                     Slot.WIRELESS);
 
+    private static final Set<Slot> WORSENED_BY = Reads.of(Slot.DRIVE, Slot.SECOND_DRIVE);
+
     @Override
     public RuleInfo info() {
         return INFO;
@@ -41,6 +43,12 @@ public final class SlotPlaceRule implements Rule {
     @Override
     public Set<Slot> reads() {
         return READS;
+    }
+
+    /** A drive can switch an expansion slot off, never on. */
+    @Override
+    public Set<Slot> onlyWorsenedBy() {
+        return WORSENED_BY;
     }
 
     @Override

@@ -4,8 +4,10 @@ import java.util.Set;
 import rigbrief.assess.Assessment;
 import rigbrief.build.Build;
 import rigbrief.part.Fact;
+import rigbrief.part.Graphics;
 import rigbrief.part.Plug;
 import rigbrief.part.Slot;
+import rigbrief.part.Supply;
 import rigbrief.part.Tally;
 import rigbrief.quantity.Unit;
 import rigbrief.rule.Finding;
@@ -37,6 +39,8 @@ public final class SupplyConnectorsRule implements Rule {
                     Slot.SUPPLY,
                     Slot.FANS);
 
+    private static final Set<Slot> WORSENED_BY = Reads.of(Slot.DRIVE, Slot.SECOND_DRIVE, Slot.FANS);
+
     @Override
     public RuleInfo info() {
         return INFO;
@@ -45,6 +49,12 @@ public final class SupplyConnectorsRule implements Rule {
     @Override
     public Set<Slot> reads() {
         return READS;
+    }
+
+    /** Drives and fans only want more plugs. */
+    @Override
+    public Set<Slot> onlyWorsenedBy() {
+        return WORSENED_BY;
     }
 
     @Override
@@ -63,5 +73,11 @@ public final class SupplyConnectorsRule implements Rule {
         return build.has(Slot.GRAPHICS) && !build.graphics().plugs().stated()
                 ? Finding.unknown(build.graphics().plugs())
                 : Finding.MET;
+    }
+
+    /** Whether a supply has the plugs a card alone needs; unstated plugs pass. */
+    public static boolean feeds(Supply supply, Graphics card) {
+        return !(supply.plugs() instanceof Fact.Stated<Tally<Plug>> stated)
+                || PlugNeeds.cardLacks(card, stated.value()) == 0;
     }
 }

@@ -28,6 +28,8 @@ public final class SupplyLengthRule implements Rule {
     private static final Set<Slot> READS =
             Reads.of(Slot.BOARD, Slot.DRIVE, Slot.SECOND_DRIVE, Slot.SUPPLY, Slot.CASE);
 
+    private static final Set<Slot> WORSENED_BY = Reads.of(Slot.DRIVE, Slot.SECOND_DRIVE);
+
     @Override
     public RuleInfo info() {
         return INFO;
@@ -38,20 +40,30 @@ public final class SupplyLengthRule implements Rule {
         return READS;
     }
 
+    /** A drive in the cage only takes room. */
+    @Override
+    public Set<Slot> onlyWorsenedBy() {
+        return WORSENED_BY;
+    }
+
     @Override
     public Finding check(Assessment it) {
         PcCase pcCase = it.build().pcCase();
-        boolean cage = it.layout().cageInUse();
-        Fact<Length> room = cage ? pcCase.supplyLengthWithCage() : pcCase.supplyLength();
+        Finding bare = judged(it, pcCase.supplyLength(), "");
+        if (!it.layout().cageInUse()
+                || bare instanceof Finding.Breach && !pcCase.supplyLengthWithCage().stated()) {
+            return bare;
+        }
+        return judged(it, pcCase.supplyLengthWithCage(), " with the drive cage in use");
+    }
+
+    private static Finding judged(Assessment it, Fact<Length> room, String how) {
         Fact<Length> length = it.build().supply().length();
         return Finding.atMost(
                 length,
                 room,
                 () ->
                         "supply %s, case takes %s%s"
-                                .formatted(
-                                        length.or(Length.mm(0)),
-                                        room.or(Length.mm(0)),
-                                        cage ? " with the drive cage in use" : ""));
+                                .formatted(length.or(Length.mm(0)), room.or(Length.mm(0)), how));
     }
 }

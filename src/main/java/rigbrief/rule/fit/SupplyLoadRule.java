@@ -2,6 +2,7 @@ package rigbrief.rule.fit;
 
 import java.util.Set;
 import rigbrief.assess.Assessment;
+import rigbrief.brief.Brief;
 import rigbrief.part.Slot;
 import rigbrief.quantity.Unit;
 import rigbrief.rule.Finding;
@@ -39,16 +40,31 @@ public final class SupplyLoadRule implements Rule {
         return READS;
     }
 
+    /** Every further part draws something. */
+    @Override
+    public Set<Slot> onlyWorsenedBy() {
+        return Reads.FURTHER_LOAD;
+    }
+
     /** The least rating in W that keeps the sustained load within the planned share. */
     static long neededW(Assessment it) {
-        int percent = it.brief().headroom().supplySharePercent();
-        return WholeWatts.load(it.power().sustainedW() * 100 / percent);
+        return neededW(it.sustainedW(), it.brief());
+    }
+
+    private static long neededW(double sustainedW, Brief brief) {
+        return WholeWatts.load(sustainedW * 100 / brief.headroom().supplySharePercent());
+    }
+
+    /**
+     * The rating in W that is planned for a sustained load when the supply is bought; never falls
+     * as the load rises.
+     */
+    public static long plannedW(double sustainedW, Brief brief) {
+        return SupplySizes.planned(neededW(sustainedW, brief), brief.headroom().supplySizesUp());
     }
 
     private static long plannedW(Assessment it) {
-        return Owned.in(it, Slot.SUPPLY)
-                ? neededW(it)
-                : SupplySizes.planned(neededW(it), it.brief().headroom().supplySizesUp());
+        return Owned.in(it, Slot.SUPPLY) ? neededW(it) : plannedW(it.sustainedW(), it.brief());
     }
 
     @Override
@@ -64,7 +80,7 @@ public final class SupplyLoadRule implements Rule {
                                 .formatted(
                                         ratedW,
                                         plannedW,
-                                        WholeWatts.load(it.power().sustainedW()),
+                                        WholeWatts.load(it.sustainedW()),
                                         it.brief().headroom().supplySharePercent()));
     }
 }

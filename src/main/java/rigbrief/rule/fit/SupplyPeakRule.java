@@ -46,10 +46,16 @@ public final class SupplyPeakRule implements Rule {
         return READS;
     }
 
+    /** Every further part draws something. */
+    @Override
+    public Set<Slot> onlyWorsenedBy() {
+        return Reads.FURTHER_LOAD;
+    }
+
     @Override
     public Finding check(Assessment it) {
         Supply supply = it.build().supply();
-        long peakW = WholeWatts.load(it.power().peakW());
+        long peakW = WholeWatts.load(it.peakW());
         boolean stated = supply.plugs().stated();
         boolean plug = supply.plugs().or(Tally.none()).of(Plug.PCIE16) > 0;
         long allowedW = allowedW(supply, plug);
@@ -63,6 +69,16 @@ public final class SupplyPeakRule implements Rule {
                 () ->
                         "peaks of %d W for 1 ms; this %d W supply of guide %s may be drawn to %d W"
                                 .formatted(peakW, supply.watts(), supply.guide().word(), allowedW));
+    }
+
+    /**
+     * Whether a supply may be drawn to a peak of 1 ms, by its plugs or, unstated, by the best they
+     * could be.
+     */
+    public static boolean allows(Supply supply, double peakW) {
+        boolean plug =
+                !supply.plugs().stated() || supply.plugs().or(Tally.none()).of(Plug.PCIE16) > 0;
+        return WholeWatts.load(peakW) <= allowedW(supply, plug);
     }
 
     private static long allowedW(Supply supply, boolean plug) {

@@ -1,0 +1,172 @@
+package rigbrief.file;
+
+import java.io.InputStream;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import rigbrief.brief.Brief;
+import rigbrief.build.BuildLine;
+import rigbrief.build.BuildRecord;
+import rigbrief.build.PartState;
+import rigbrief.catalogue.Catalogue;
+import rigbrief.diagnostic.BadInput;
+import rigbrief.diagnostic.Faults;
+import rigbrief.file.tree.Keys;
+import rigbrief.file.tree.Text;
+import rigbrief.file.tree.Tree;
+import rigbrief.part.Cells;
+import rigbrief.part.Part;
+import rigbrief.part.Slot;
+import rigbrief.quantity.Money;
+
+/** Reads a build: a build file, or a plain list of part ids. */
+public final class BuildReader {
+    private static final int MOST_PIECES = 16;
+
+    private final Catalogue catalogue;
+    private final Names names;
+    private final KeepSection parts;
+
+    private BuildReader(Catalogue catalogue) {
+        this.catalogue = catalogue;
+        this.names = new Names(catalogue);
+        this.parts = new KeepSection(names);
+    }
+
+    /**
+     * Reads a file.
+     *
+     * <p>In a plain list (one id a line, or several with {@code ;} or {@code ,} between, perhaps
+     * with {@code x2} behind, {@code #} before a remark) the parts go into the slots of their
+     * kinds, and each has the supplier and price of its cheapest offer in stock.
+     *
+     * @param catalogue what the parts are looked up in
+     * @throws BadInput with all faults of the file
+     */
+    public static BuildRecord read(Path path, Catalogue catalogue) throws BadInput {
+        Faults faults = new Faults();
+        return read(SourceText.read(path, faults), catalogue, faults);
+    }
+
+    /**
+     * Reads a stream to its end.
+     *
+     * @param file what the stream is called in faults
+     * @throws BadInput with all faults of the text
+     */
+    public static BuildRecord read(InputStream in, String file, Catalogue catalogue)
+            throws BadInput {
+        Faults faults = new Faults();
+        return read(SourceText.readStream(in, file, faults), catalogue, faults);
+    }
+
+    private static BuildRecord read(Optional<SourceText> source, Catalogue catalogue, Faults faults)
+            throws BadInput {
+        Optional<BuildRecord> build =
+                source.flatMap(
+                        it ->
+                                PartsList.looksLikeOne(it.text())
+                                        ? new PartsList(it, catalogue, faults).read()
+                                        : file(it, catalogue, faults));
+        faults.throwIfAny();
+        return build.orElseThrow(() -> new IllegalStateException("no build and no fault"));
+    }
+
+    private static Optional<BuildRecord> file(
+            SourceText source, Catalogue catalogue, Faults faults) {
+        return Tree.read(source.file(), source.text(), faults)
+                .map(root -> Keys.of(source.file(), root, faults))
+                .map(keys -> new BuildReader(catalogue).build(keys));
+    }
+
+    private BuildRecord build(Keys root) {
+        root.one("schema", BuildReader::schema);
+        Optional<String> tier = root.maybe("tier", Forms::id);
+        Keys made = root.required("catalogue");
+        String name = made.cells().text("name");
+        String digest = made.cells().text("digest");
+        made.finish();
+        root.maybe("currency", this::currency);
+        List<BuildLine> lines = lines(root);
+        Optional<Brief> brief = brief(root);
+        root.finish();
+        return new BuildRecord(brief, tier, name, digest, lines);
+    }
+
+    private static String schema(String entry) throws Cells.Malformed {
+        if (!entry.equals(BuildWriter.SCHEMA)) {
+            throw new Cells.Malformed(
+                    BuildWriter.SCHEMA, "name a build file, or a plain list of part ids");
+        }
+        return entry;
+    }
+
+    private String currency(String entry) throws Cells.Malformed {
+        String code = catalogue.currency().getCurrencyCode();
+        if (!entry.equals(code)) {
+            throw new Cells.Malformed(
+                    code + ", the catalogue's currency",
+                    "use the catalogue that the build was made from");
+        }
+        return entry;
+    }
+
+    private Optional<Brief> brief(Keys root) {
+        Optional<String> name = root.text("brief-name").map(Text::text);
+        return root.keys("brief")
+                .flatMap(
+                        keys ->
+                                new BriefReader(catalogue)
+                                        .brief(name.orElse(BriefReader.STREAM_NAME), keys));
+    }
+
+    private List<BuildLine> lines(Keys root) {
+        if (!root.has("lines")) {
+            root.fault("lines", "a list of parts", "write {slot, part, unit-price} for each");
+        }
+        List<BuildLine> lines = new ArrayList<>();
+        Set<Slot> filled = EnumSet.noneOf(Slot.class);
+        for (Keys keys : root.listOfKeys("lines")) {
+            line(keys, filled).ifPresent(lines::add);
+            keys.finish();
+        }
+        lines.sort(Comparator.comparing(BuildLine::slot));
+        return lines;
+    }
+
+    private Optional<BuildLine> line(Keys keys, Set<Slot> filled) {
+        Optional<Slot> slot = KeepSection.slot(keys, filled);
+        int pieces = keys.cells().wholeOr("pieces", 1, MOST_PIECES, 1);
+        Optional<String> supplier = keys.text("supplier").filter(names::supplier).map(Text::text);
+        Optional<Money> price = keys.one("unit-price", new MoneyForm(catalogue.currency(), true));
+        PartState state = keys.cells().choiceOr("state", PartState.WANTED);
+        boolean kept = keys.cells().yes("kept");
+        keys.has("part");
+        keys.has("spec");
+        Optional<Part> part = slot.flatMap(it -> part(keys, it));
+        if (slot.isEmpty() || part.isEmpty() || price.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                new BuildLine(slot.get(), part.get(), pieces, supplier, price.get(), state, kept));
+    }
+
+    private Optional<Part> part(Keys keys, Slot slot) {
+        Optional<Text> text = keys.text("part");
+        boolean gone =
+                !keys.has("spec")
+                        && text.filter(it -> catalogue.part(it.text()).isEmpty()).isPresent();
+        if (gone) {
+            text.get()
+                    .fault(
+                            "a part that is still in the catalogue",
+                            "use the catalogue that the build was made from, or another part");
+            return Optional.empty();
+        }
+        return parts.part(keys, slot);
+    }
+}
