@@ -6,6 +6,7 @@ import java.util.TreeSet;
 import rigbrief.assess.PowerModel.Draw;
 import rigbrief.assess.SpeedModel.Rig;
 import rigbrief.brief.Brief;
+import rigbrief.build.Build;
 import rigbrief.model.air.AirDensity;
 import rigbrief.model.heat.CoolingCase;
 import rigbrief.model.heat.FanSpeedSolver;
@@ -185,9 +186,23 @@ public final class Foresight {
         return least == Double.MAX_VALUE ? 0 : least;
     }
 
-    /** The least energy a year with a supply, in kWh. */
-    public double kwhPerYear(Pair pair, Supply supply) {
-        return kwh(supply, pair.loadW(), pair.idleW());
+    /** The least energy a year with a supply, in kWh, given what else of the build is decided. */
+    public double kwhPerYear(Pair pair, Supply supply, Build build) {
+        double loadW = pair.processorW() + pair.cardW() + othersW(build, true);
+        double idleW = pair.idleW() - leastOthersIdleW + othersW(build, false);
+        return kwh(supply, loadW, idleW);
+    }
+
+    /** The least that everything but processor and card draws: open slots count the least that could fill them. */
+    private static double othersW(Build build, boolean working) {
+        double sum = PowerModel.othersW(build, working);
+        if (!build.has(Slot.MEMORY)) {
+            sum += working ? TypicalDraw.MODULE_LOAD_W : TypicalDraw.MODULE_IDLE_W;
+        }
+        if (!build.has(Slot.DRIVE)) {
+            sum += working ? TypicalDraw.SATA_DRIVE_LOAD_W : TypicalDraw.SATA_DRIVE_IDLE_W;
+        }
+        return sum;
     }
 
     private double kwh(Supply supply, double loadW, double idleW) {
@@ -236,10 +251,7 @@ public final class Foresight {
      * are decided; plus infinity when even so some part gets too hot at sustained power.
      */
     public double leastLevelDba(Pair pair, Assessment it) {
-        double othersW =
-                PowerModel.othersW(it.build(), true)
-                        + (it.build().has(Slot.MEMORY) ? 0 : TypicalDraw.MODULE_LOAD_W)
-                        + (it.build().has(Slot.DRIVE) ? 0 : TypicalDraw.SATA_DRIVE_LOAD_W);
+        double othersW = othersW(it.build(), true);
         double cardW = it.build().has(Slot.GRAPHICS) ? it.build().graphics().boardPowerW() : 0;
         double sustainedW = it.build().processor().sustainedPowerW();
         if (ClimateModel.sheltered(it, sustainedW, cardW, othersW).excessK() > 0) {

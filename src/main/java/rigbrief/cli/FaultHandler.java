@@ -77,6 +77,10 @@ final class FaultHandler implements IParameterExceptionHandler, IExecutionExcept
 
     /** One line that can be reported; the stack trace only for who asked for it. */
     ExitStatus internal(Throwable thrown) {
+        if (thrown instanceof OutOfMemoryError) {
+            console.remark("rigbrief: out of memory; allow more: RIGBRIEF_JAVA_OPTIONS=-Xmx2g");
+            return ExitStatus.INTERNAL_FAULT;
+        }
         console.remark(
                 "rigbrief: internal fault: %s: %s; please report this line with the files that led to it"
                         .formatted(thrown.getClass().getSimpleName(), thrown.getMessage()));

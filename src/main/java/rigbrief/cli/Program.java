@@ -31,25 +31,24 @@ public final class Program {
     private static ExitStatus execute(Console console, String... arguments) {
         FaultHandler faults = new FaultHandler(console);
         try {
-            return ExitStatus.of(commandLine(console, faults).execute(arguments));
+            List<String> names = Commands.neededFor(Arrays.asList(arguments));
+            return ExitStatus.of(commandLine(console, faults, names).execute(arguments));
         } catch (Error | RuntimeException e) {
             return faults.internal(e);
         }
     }
 
-    /** The commands, one line each. */
+    /** The whole command line. */
     static CommandLine commandLine(Console console, FaultHandler faults) {
-        return new CommandLine(new Rigbrief())
-                .addSubcommand(new ProposeCommand(console))
-                .addSubcommand(new AuditCommand(console))
-                .addSubcommand(
-                        new CommandLine(new CatalogCommand())
-                                .addSubcommand(new CatalogCheckCommand(console))
-                                .addSubcommand(new CatalogStatsCommand(console)))
-                .addSubcommand(new RulesCommand(console))
-                .addSubcommand(new CompletionCommand(console))
-                .addSubcommand(new HelpCommand())
-                .setOut(writer(console.out()))
+        return commandLine(console, faults, Commands.NAMES);
+    }
+
+    /** The command line with some of its commands. */
+    private static CommandLine commandLine(
+            Console console, FaultHandler faults, List<String> names) {
+        CommandLine root = new CommandLine(new Rigbrief());
+        names.forEach(name -> root.addSubcommand(name, Commands.make(name, console)));
+        return root.setOut(writer(console.out()))
                 .setErr(writer(console.err()))
                 .setColorScheme(colours(console))
                 .setUsageHelpWidth(80)

@@ -132,6 +132,7 @@ public final class Proposer {
         private final Map<Tier, Certificate> found = new EnumMap<>(Tier.class);
         private final Map<Tier, Objective> objectives = new EnumMap<>(Tier.class);
         private final List<String> remarks = new ArrayList<>();
+        private final List<Standing> pool = new ArrayList<>();
 
         Tiers(Problem problem, TwoStage search, Certificate lean) {
             this.problem = problem;
@@ -148,6 +149,7 @@ public final class Proposer {
             put(Tier.FULL, Objective.mostUtility(), full);
             Standing most = full.best().orElseThrow();
             balance(least, most);
+            share();
             Overrun overrun = Overrun.find(space, brief, search, most, worths());
             overrun.certificate()
                     .ifPresent(certificate -> put(Tier.FULL, Objective.mostUtility(), certificate));
@@ -160,6 +162,22 @@ public final class Proposer {
         private void put(Tier tier, Objective objective, Certificate certificate) {
             found.put(tier, certificate);
             objectives.put(tier, objective);
+            certificate.best().ifPresent(pool::add);
+        }
+
+        /** An unproven tier may be beaten by what the search for another one came across. */
+        private void share() {
+            found.replaceAll(
+                    (tier, certificate) -> {
+                        Standing best = certificate.best().orElseThrow();
+                        for (Standing other : pool) {
+                            boolean allowed = other.totalMinor() <= problem.limitMinor();
+                            if (allowed && other.betterThan(best, objectives.get(tier))) {
+                                best = other;
+                            }
+                        }
+                        return certificate.with(best);
+                    });
         }
 
         /** Rates of exchange around the one at which the whole ceiling would buy full utility. */

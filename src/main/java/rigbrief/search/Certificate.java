@@ -11,4 +11,9 @@ import java.util.Optional;
  *     proven not to exist
  * @param steps nodes visited
  */
-public record Certificate(Optional<Standing> best, double bound, boolean complete, long steps) {}
+public record Certificate(Optional<Standing> best, double bound, boolean complete, long steps) {
+    /** The same certificate for a build at least as good, found elsewhere. */
+    public Certificate with(Standing other) {
+        return new Certificate(Optional.of(other), bound, complete, steps);
+    }
+}

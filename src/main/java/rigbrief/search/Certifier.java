@@ -30,27 +30,49 @@ import rigbrief.rule.Rule;
  * same rule objects as everywhere.
  */
 public final class Certifier {
-    /** In this order slots are decided: what fits little and steers much comes early. */
-    private static final Slot[] ORDER = {
-        Slot.PROCESSOR,
-        Slot.GRAPHICS,
-        Slot.SUPPLY,
-        Slot.BOARD,
-        Slot.CASE,
-        Slot.WIRELESS,
-        Slot.COOLER,
-        Slot.FANS,
-        Slot.MEMORY,
-        Slot.DRIVE,
-        Slot.SECOND_DRIVE,
-        Slot.BRACE,
-        Slot.SYSTEM,
-        Slot.DISPLAY,
-        Slot.CABLES
-    };
+    /**
+     * The order in which slots are decided when utility counts: a supply decides much of noise, energy and
+     * room to grow, so it comes early.
+     */
+    private static final List<Slot> FOR_UTILITY =
+            List.of(
+                    Slot.PROCESSOR,
+                    Slot.GRAPHICS,
+                    Slot.SUPPLY,
+                    Slot.BOARD,
+                    Slot.CASE,
+                    Slot.WIRELESS,
+                    Slot.COOLER,
+                    Slot.FANS,
+                    Slot.MEMORY,
+                    Slot.DRIVE,
+                    Slot.SECOND_DRIVE,
+                    Slot.BRACE,
+                    Slot.SYSTEM,
+                    Slot.DISPLAY,
+                    Slot.CABLES);
+
+    /** The order when only money counts: the cheapest supply that feeds the rest is found last. */
+    private static final List<Slot> FOR_MONEY =
+            List.of(
+                    Slot.PROCESSOR,
+                    Slot.GRAPHICS,
+                    Slot.BOARD,
+                    Slot.CASE,
+                    Slot.WIRELESS,
+                    Slot.COOLER,
+                    Slot.FANS,
+                    Slot.MEMORY,
+                    Slot.DRIVE,
+                    Slot.SECOND_DRIVE,
+                    Slot.SUPPLY,
+                    Slot.BRACE,
+                    Slot.SYSTEM,
+                    Slot.DISPLAY,
+                    Slot.CABLES);
 
     private static final int PAIR = 2;
-    private static final int LEVELS = ORDER.length;
+    private static final int LEVELS = Slot.values().length;
     private static final double CLOSE = 1e-6;
 
     private final Problem problem;
@@ -70,8 +92,9 @@ public final class Certifier {
     private final double[][][][] net;
     private final long[][] spent;
     private final double[] gained = new double[LEVELS + 1];
-    private final int firstDrive = levelOf(Slot.DRIVE);
-    private final int secondDrive = levelOf(Slot.SECOND_DRIVE);
+    private final List<Slot> order;
+    private final int firstDrive;
+    private final int secondDrive;
     private final double[][] losses = new double[LEVELS][];
     private final long[] leastDrives;
     private final double[][] netDrives;
@@ -99,6 +122,9 @@ public final class Certifier {
             List<Double> worths) {
         this.problem = problem;
         this.objective = objective;
+        this.order = objective.perPoint() == 0 ? FOR_MONEY : FOR_UTILITY;
+        this.firstDrive = levelOf(Slot.DRIVE);
+        this.secondDrive = levelOf(Slot.SECOND_DRIVE);
         this.stepLimit = stepLimit;
         this.stop = stop;
         this.pairs = new PairTable(problem);
@@ -118,9 +144,9 @@ public final class Certifier {
                 Dominance.undominated(
                         problem.assessor(), problem.candidates(), objective.perPoint() == 0);
         for (int level = 0; level < LEVELS; level++) {
-            tables[level] = table(ORDER[level], sets);
+            tables[level] = table(order.get(level), sets);
             losses[level] = new double[tables[level].size()];
-            domains[0][level] = tables[level].domain(left.get(ORDER[level]));
+            domains[0][level] = tables[level].domain(left.get(order.get(level)));
             rulesAt.add(new ArrayList<>());
             narrowing.add(new ArrayList<>());
             rechecksAt.add(new ArrayList<>());
@@ -147,8 +173,8 @@ public final class Certifier {
         return new SlotTable(slot, candidates, gain, sets, worth);
     }
 
-    private static int levelOf(Slot slot) {
-        return List.of(ORDER).indexOf(slot);
+    private int levelOf(Slot slot) {
+        return order.indexOf(slot);
     }
 
     /**
@@ -216,7 +242,7 @@ public final class Certifier {
         boolean core = false;
         int open = rule.reads().size() - rule.onlyWorsenedBy().size();
         for (int level = 0; level < LEVELS; level++) {
-            Slot slot = ORDER[level];
+            Slot slot = order.get(level);
             if (core && rule.onlyWorsenedBy().contains(slot)) {
                 rechecksAt.get(level).add(rule);
             }
@@ -231,7 +257,7 @@ public final class Certifier {
         int last = -1;
         int before = -1;
         for (int level = 0; level < LEVELS; level++) {
-            if (slots.contains(ORDER[level])) {
+            if (slots.contains(order.get(level))) {
                 before = last;
                 last = level;
             }
@@ -242,10 +268,10 @@ public final class Certifier {
         }
     }
 
-    private static int lastLevel(Rule rule) {
+    private int lastLevel(Rule rule) {
         int last = 0;
         for (int level = 0; level < LEVELS; level++) {
-            if (rule.reads().contains(ORDER[level])) {
+            if (rule.reads().contains(order.get(level))) {
                 last = level;
             }
         }
@@ -384,7 +410,7 @@ public final class Certifier {
     private boolean narrow(Processor processor, Graphics card, Outlook.Pair pair) {
         Map<Slot, Boolean> touched = new EnumMap<>(Slot.class);
         for (int level = PAIR; level < LEVELS; level++) {
-            Slot slot = ORDER[level];
+            Slot slot = order.get(level);
             if (slot != Slot.COOLER && slot != Slot.SUPPLY) {
                 continue;
             }
@@ -418,7 +444,7 @@ public final class Certifier {
             spent[level + 1][s] = spent[level][s] + candidate.minorBySet()[s];
         }
         for (int open = level + 1; open < LEVELS; open++) {
-            long[] row = pairs.row(candidate, ORDER[open]);
+            long[] row = pairs.row(candidate, order.get(open));
             long[] from = domains[level][open];
             long[] to = domains[level + 1][open];
             if (to == null) {
@@ -458,8 +484,8 @@ public final class Certifier {
     }
 
     /** Memory and drives lose points that depend on processor, card and board: known once these are decided. */
-    private static boolean losing(int level) {
-        return ORDER[level] == Slot.MEMORY || ORDER[level] == Slot.DRIVE;
+    private boolean losing(int level) {
+        return order.get(level) == Slot.MEMORY || order.get(level) == Slot.DRIVE;
     }
 
     private void refreshWithLosses(int level, int open) {
@@ -508,7 +534,7 @@ public final class Certifier {
 
     private void reckon(long[] domain, int open, int i) {
         Candidate candidate = tables[open].candidate(i);
-        if (ORDER[open] == Slot.MEMORY && outlook.missesMust(unfinished, candidate)) {
+        if (order.get(open) == Slot.MEMORY && outlook.missesMust(unfinished, candidate)) {
             domain[i >> 6] &= ~(1L << i);
         } else if (objective.perPoint() > 0) {
             losses[open][i] = outlook.loss(unfinished, candidate);
@@ -561,8 +587,8 @@ public final class Certifier {
             return;
         }
         long[] domain = domains[level][level];
-        int[] order = tables[level].order(set, objective.perPoint() == 0);
-        for (int i : order) {
+        int[] tried = tables[level].order(set, objective.perPoint() == 0);
+        for (int i : tried) {
             if (!SlotTable.has(domain, i)) {
                 continue;
             }
@@ -577,7 +603,7 @@ public final class Certifier {
                 descend(level);
             }
         }
-        unfinished.undo(ORDER[level]);
+        unfinished.undo(order.get(level));
     }
 
     /** Goes on from a decided slot while something better can still come of it. */
@@ -586,7 +612,7 @@ public final class Certifier {
         if (beaten(bound(level + 1)) || !narrow(level)) {
             return;
         }
-        if (ORDER[level] == Slot.BOARD && !reckonMemoryAndDrives(level)) {
+        if (order.get(level) == Slot.BOARD && !reckonMemoryAndDrives(level)) {
             return;
         }
         Bounder.Bound bound = bound(level + 1);

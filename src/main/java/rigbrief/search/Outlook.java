@@ -435,7 +435,8 @@ final class Outlook {
         }
         double kwh =
                 it.has(Slot.SUPPLY)
-                        ? foresight.kwhPerYear(pair.bounds, (Supply) it.part(Slot.SUPPLY))
+                        ? foresight.kwhPerYear(
+                                pair.bounds, (Supply) it.part(Slot.SUPPLY), it.build())
                         : pair.bounds.kwhPerYear();
         return clip(1 - kwh / referenceKwh);
     }
@@ -459,7 +460,7 @@ final class Outlook {
         }
         int watts = it.has(Slot.SUPPLY) ? ((Supply) it.part(Slot.SUPPLY)).watts() : mostSupplyW;
         double share = brief.headroom().supplySharePercent() / 100.0;
-        double spare = watts - pair.sustainedW() / share;
+        double spare = watts - Math.max(pair.sustainedW(), it.assessment().sustainedW()) / share;
         sum += clip(spare / 300);
         sum += spare - 80 / share >= 0 ? nextCard(it) : 0;
         return sum / 5;

@@ -12,6 +12,7 @@ final class Sketch {
     private final Objective objective;
     private final Candidate[] choices;
     private Assessment assessment;
+    private boolean broken;
 
     Sketch(Problem problem, Objective objective, Candidate[] choices) {
         this.problem = problem;
@@ -23,22 +24,27 @@ final class Sketch {
         return objective;
     }
 
+    /** By how much a rule is broken. Asked of every rule before any goal, in the order of the constraints. */
     long excess(Rule rule) {
-        return Problem.excess(rule, assessment());
+        long excess = Problem.excess(rule, assessment());
+        broken |= excess > 0;
+        return excess;
     }
 
     long overLimit() {
-        return problem.overLimit(assessment());
+        long excess = problem.overLimit(assessment());
+        broken |= excess > 0;
+        return excess;
     }
 
     long totalMinor() {
         return assessment().cost().totalMinor();
     }
 
-    /** A goal's points; 0 for a goal without weight. */
+    /** A goal's points; 0 without weight, and for a broken build, whose utility nobody will enjoy. */
     long points(Goal goal) {
         int weight = problem.weight(goal);
-        return weight == 0 ? 0 : (long) weight * goal.utility(assessment());
+        return weight == 0 || broken ? 0 : (long) weight * goal.utility(assessment());
     }
 
     private Assessment assessment() {

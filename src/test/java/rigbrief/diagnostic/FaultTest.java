@@ -55,12 +55,12 @@ class FaultTest {
         Fault fault = new Fault("a\u001b", 1, 1, "b\u001b", "", "c\u001b", "d\u001b");
 
         assertThat(fault.text())
-                .isEqualTo(
-                        "a\\u001B:1:1: b\\u001B: found nothing, expected c\\u001B; d\\u001B");
+                .isEqualTo("a\\u001B:1:1: b\\u001B: found nothing, expected c\\u001B; d\\u001B");
     }
 
     private static String found(String found) {
         String text = new Fault("f", 1, 1, "s", found, "e", "a").text();
-        return text.substring("f:1:1: s: found ".length(), text.length() - ", expected e; a".length());
+        return text.substring(
+                "f:1:1: s: found ".length(), text.length() - ", expected e; a".length());
     }
 }

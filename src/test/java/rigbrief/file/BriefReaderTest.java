@@ -33,7 +33,6 @@ import rigbrief.part.Plug;
 import rigbrief.part.Port;
 import rigbrief.part.Resolution;
 import rigbrief.part.SidePanel;
-import rigbrief.part.Slot;
 import rigbrief.part.Supply;
 import rigbrief.part.WirelessStandard;
 import rigbrief.quantity.Length;
@@ -119,8 +118,7 @@ class BriefReaderTest {
                                 Optional.of(Length.mm(480)),
                                 Optional.of(Mass.g(14_500))));
         // 0.305 EUR are 30.5 cents, 3050 hundredths of a cent.
-        assertThat(brief.place())
-                .isEqualTo(new Brief.Place(24, 640, 115, 6, 0.25, 3_050, true));
+        assertThat(brief.place()).isEqualTo(new Brief.Place(24, 640, 115, 6, 0.25, 3_050, true));
         assertThat(brief.headroom()).isEqualTo(new Brief.Headroom(75, 2, 8));
         assertThat(brief.fees().taxBasisPoints()).isEqualTo(1_900);
         assertThat(brief.wireless().atLeast()).isEqualTo(WirelessStandard.WIFI6);

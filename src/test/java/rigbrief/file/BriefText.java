@@ -1,6 +1,8 @@
 package rigbrief.file;
 
-/** A brief without a fault in which every key stands, for the catalogue of {@link FolderFixture}. */
+/**
+ * A brief without a fault in which every key stands, for the catalogue of {@link FolderFixture}.
+ */
 final class BriefText {
     static final String FULL =
             """

@@ -83,8 +83,7 @@ class BuildReaderTest {
 
     @Test
     void two_drives_of_a_kind_take_both_places() throws BadInput {
-        assertThat(read("mere-1t x2").build())
-                .hasToString("drive=mere-1t, second-drive=mere-1t");
+        assertThat(read("mere-1t x2").build()).hasToString("drive=mere-1t, second-drive=mere-1t");
     }
 
     @Test

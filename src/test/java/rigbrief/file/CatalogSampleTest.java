@@ -31,9 +31,7 @@ class CatalogSampleTest {
     @Test
     void the_sample_is_of_the_size_of_a_real_stock() {
         List<Part> parts =
-                Arrays.stream(Kind.values())
-                        .flatMap(kind -> sample.parts(kind).stream())
-                        .toList();
+                Arrays.stream(Kind.values()).flatMap(kind -> sample.parts(kind).stream()).toList();
 
         assertThat(sample.partCount()).isGreaterThanOrEqualTo(580);
         assertThat(sample.offerCount()).isGreaterThanOrEqualTo(1_150);

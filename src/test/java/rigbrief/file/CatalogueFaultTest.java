@@ -23,8 +23,7 @@ class CatalogueFaultTest {
         String text = aFolder().text(wrong.file());
         Path written = aFolder().replace(wrong.file(), wrong.from(), wrong.text()).write(folder);
 
-        BadInput bad =
-                catchThrowableOfType(BadInput.class, () -> CatalogueReader.read(written));
+        BadInput bad = catchThrowableOfType(BadInput.class, () -> CatalogueReader.read(written));
 
         String name = written.resolve(wrong.file()).toString();
         String line = wrong.line(name, text).replace("FOLDER", written.toString());

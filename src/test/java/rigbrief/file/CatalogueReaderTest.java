@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static rigbrief.file.FolderFixture.aFolder;
 
 import java.io.IOException;
+import java.io.RandomAccessFile;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -98,7 +99,9 @@ class CatalogueReaderTest {
         // these very files.
         Catalogue catalogue = CatalogueReader.read(aFolder().write(folder));
 
-        assertThat(catalogue.digest()).isEqualTo("sha256:923335518bcef2a328820b8312cba27015025fb22c3f535773c250f09788f975");
+        assertThat(catalogue.digest())
+                .isEqualTo(
+                        "sha256:923335518bcef2a328820b8312cba27015025fb22c3f535773c250f09788f975");
     }
 
     @Test
@@ -171,7 +174,8 @@ class CatalogueReaderTest {
                         + " folder";
 
         assertThat(faults(files))
-                .containsExactly("catalog.yaml" + rest, "offers.csv" + rest, "workloads.yaml" + rest);
+                .containsExactly(
+                        "catalog.yaml" + rest, "offers.csv" + rest, "workloads.yaml" + rest);
     }
 
     @Test
@@ -190,13 +194,39 @@ class CatalogueReaderTest {
     void a_file_in_another_encoding_is_a_fault_at_its_first_strange_byte() throws IOException {
         aFolder().write(folder);
         // ISO 8859-1 has u with diaeresis as the single byte FC.
-        byte[] latin = "id,maker,model\nprop-1,Prop,Gr\u00FCn\n".getBytes(StandardCharsets.ISO_8859_1);
+        byte[] latin =
+                "id,maker,model\nprop-1,Prop,Gr\u00FCn\n".getBytes(StandardCharsets.ISO_8859_1);
         Files.write(folder.resolve("brace.csv"), latin);
 
         assertThat(faults())
                 .containsExactly(
                         "brace.csv:2:15: file: found \"byte 0xFC\", expected UTF-8; save the file"
                                 + " as UTF-8");
+    }
+
+    @Test
+    void a_file_of_more_than_512_mebibytes_is_refused_unread() throws IOException {
+        aFolder().write(folder);
+        try (RandomAccessFile file =
+                new RandomAccessFile(folder.resolve("fan.csv").toFile(), "rw")) {
+            file.setLength((512L << 20) + 1); // a hole: it takes no room on the disk
+        }
+
+        assertThat(faults())
+                .containsExactly(
+                        "fan.csv:1:1: file: found \"more than 512 MiB\", expected at most 512 MiB;"
+                                + " split the file");
+    }
+
+    @Test
+    void a_folder_in_the_place_of_a_file_is_a_fault() throws IOException {
+        aFolder().without("fan.csv").write(folder);
+        Files.createDirectory(folder.resolve("fan.csv"));
+
+        assertThat(faults())
+                .containsExactly(
+                        "fan.csv:1:1: file: found \"a folder\", expected a file; name a file"
+                                + " inside it");
     }
 
     @Test

@@ -10,7 +10,8 @@ import java.util.Map;
 
 /** A catalogue folder without a fault, one row of each kind, to be changed and written. */
 final class FolderFixture {
-    private static final String COMMON = "id,maker,model,maker_number,gtin,colour,lighting,mass_g,warranty_years,";
+    private static final String COMMON =
+            "id,maker,model,maker_number,gtin,colour,lighting,mass_g,warranty_years,";
 
     private final Map<String, String> texts = new LinkedHashMap<>();
 

@@ -77,7 +77,13 @@ class RoundTripTest {
 
     @Property(tries = 150)
     void any_client_name_in_one_line_reads_back_equal(
-            @ForAll @NotBlank @StringLength(max = 60) @Chars({'a', ' ', ':', '#', '-', '\'', '"', '\\', '{', '[', ',', '&', '*', '!', '|', '>', '%', '@', '~', '1', 'e', '.', 'é', 'ß', '木'})
+            @ForAll
+                    @NotBlank
+                    @StringLength(max = 60)
+                    @Chars({
+                        'a', ' ', ':', '#', '-', '\'', '"', '\\', '{', '[', ',', '&', '*', '!', '|',
+                        '>', '%', '@', '~', '1', 'e', '.', 'é', 'ß', '木'
+                    })
                     String client)
             throws BadInput {
         Brief brief = brief(new Random(1));
@@ -107,7 +113,9 @@ class RoundTripTest {
     private static Brief brief(Random random) {
         return new Brief(
                 "brief",
-                pick(random, List.of("Osier Weir", "no", "1e3", "null", "a: b", "x # y", "- z", "'q'")),
+                pick(
+                        random,
+                        List.of("Osier Weir", "no", "1e3", "null", "a: b", "x # y", "- z", "'q'")),
                 CATALOGUE.currency(),
                 1 + random.nextInt(40),
                 money(random, 1),
@@ -117,15 +125,19 @@ class RoundTripTest {
                 workloads(random),
                 some(random, List.of("vault-drawing", "map-room")),
                 looks(random),
-                new Brief.Noise(maybeInt(random, 10, 80), maybeInt(random, 10, 80), tenths(random, 2, 100)),
+                new Brief.Noise(
+                        maybeInt(random, 10, 80), maybeInt(random, 10, 80), tenths(random, 2, 100)),
                 wireless(random),
                 new Brief.MemoryNeed(random.nextInt(200), random.nextBoolean()),
                 new Brief.StorageNeed(
-                        random.nextInt(5_000), some(random, List.of("sunken-lanes")), random.nextInt(9)),
+                        random.nextInt(5_000),
+                        some(random, List.of("sunken-lanes")),
+                        random.nextInt(9)),
                 size(random),
                 some(random, List.of(FrontPort.values())),
                 keep(random),
-                new Brief.Avoid(some(random, List.of("Gill", "Scar")), some(random, List.of("gill-8"))),
+                new Brief.Avoid(
+                        some(random, List.of("Gill", "Scar")), some(random, List.of("gill-8"))),
                 new Brief.Buying(
                         some(random, List.of("millrace", "dovecote")),
                         maybeInt(random, 1, 9),
@@ -174,8 +186,7 @@ class RoundTripTest {
                         OptionalDouble.of(tenths(random, 1, 90_000)));
         Settings none = new Settings(Optional.empty(), Optional.empty(), Optional.empty());
         Settings settings =
-                new Settings(
-                        maybe(random, "low"), maybe(random, "off"), maybe(random, "swift"));
+                new Settings(maybe(random, "low"), maybe(random, "off"), maybe(random, "swift"));
         return some(
                 random,
                 List.of(
@@ -196,8 +207,7 @@ class RoundTripTest {
 
     private static Brief.Looks looks(Random random) {
         Optional<Colour> colour = maybe(random, pick(random, List.of(Colour.values())));
-        Brief.Strength strength =
-                random.nextBoolean() ? Brief.Strength.MUST : Brief.Strength.WISH;
+        Brief.Strength strength = random.nextBoolean() ? Brief.Strength.MUST : Brief.Strength.WISH;
         return new Brief.Looks(
                 pick(random, List.of(Brief.LightingNeed.values())),
                 colour,

@@ -21,7 +21,9 @@ class SafeWriterTest {
 
         SafeWriter.write(file, "maker: Grün\n", false);
 
-        assertThat(Files.readAllBytes(file)).asString(StandardCharsets.UTF_8).isEqualTo("maker: Grün\n");
+        assertThat(Files.readAllBytes(file))
+                .asString(StandardCharsets.UTF_8)
+                .isEqualTo("maker: Grün\n");
     }
 
     @Test

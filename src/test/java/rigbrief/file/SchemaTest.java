@@ -79,7 +79,11 @@ class SchemaTest {
 
     static Stream<Path> scenarios() throws IOException {
         try (Stream<Path> files = Files.list(SCENARIOS)) {
-            return files.filter(file -> file.toString().endsWith(".yaml")).sorted().toList().stream();
+            return files
+                    .filter(file -> file.toString().endsWith(".yaml"))
+                    .sorted()
+                    .toList()
+                    .stream();
         }
     }
 
@@ -157,7 +161,8 @@ class SchemaTest {
 
     private static List<?> remarks(String schema, String yaml) throws IOException {
         JsonNode tree = YAML.readTree(yaml);
-        return registry.getSchema(SchemaLocation.of(schema)).validate(tree.toString(), InputFormat.JSON);
+        return registry.getSchema(SchemaLocation.of(schema))
+                .validate(tree.toString(), InputFormat.JSON);
     }
 
     private static InputStream stream(String text) {
@@ -166,7 +171,8 @@ class SchemaTest {
 
     private static String shipped(String name) throws IOException {
         try (InputStream in =
-                BriefReader.class.getResourceAsStream("/rigbrief/schema/" + name + ".schema.json")) {
+                BriefReader.class.getResourceAsStream(
+                        "/rigbrief/schema/" + name + ".schema.json")) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         }
     }

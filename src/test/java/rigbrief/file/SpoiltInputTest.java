@@ -81,6 +81,7 @@ class SpoiltInputTest {
                     };
             text = text.substring(0, from) + middle + text.substring(to);
         }
-        return text.getBytes(random.nextBoolean() ? StandardCharsets.UTF_8 : StandardCharsets.ISO_8859_1);
+        return text.getBytes(
+                random.nextBoolean() ? StandardCharsets.UTF_8 : StandardCharsets.ISO_8859_1);
     }
 }

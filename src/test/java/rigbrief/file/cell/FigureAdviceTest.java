@@ -43,7 +43,9 @@ class FigureAdviceTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {"base_ghz | 3,7 | 3.7", "base_ghz | 3700 MHz | 3.7"})
+    @CsvSource(
+            delimiter = '|',
+            value = {"base_ghz | 3,7 | 3.7", "base_ghz | 3700 MHz | 3.7"})
     void a_decimal_comma_becomes_a_point(String column, String written, String meant) {
         assertThat(FigureAdvice.meant(column, written, false, 0.5, 8)).contains(meant);
     }

@@ -55,8 +55,7 @@ class PartCellsTest {
                         .map(cell -> "\"" + cell + "\"")
                         .collect(Collectors.joining(",", "p-1,", "\n"));
         Faults faults = new Faults();
-        CsvTable table =
-                CsvTable.open("f", header + "\n" + row, ColumnLister.of(kind), faults);
+        CsvTable table = CsvTable.open("f", header + "\n" + row, ColumnLister.of(kind), faults);
         assertThat(table.next()).isTrue();
         Part part = kind.read(CellRow.of(table, new CellRow.Memo()));
         assertThat(faults.all()).isEmpty();

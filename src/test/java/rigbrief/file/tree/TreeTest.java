@@ -17,8 +17,7 @@ class TreeTest {
         assertThat(root.entries().get("a").value()).isEqualTo(new Node.Scalar("1", false, 2, 4));
         assertThat(root.entries().get("b").line()).isEqualTo(3);
         assertThat(list.items().get(0)).isEqualTo(new Node.Scalar("x", false, 4, 5));
-        assertThat(inner.entries().get("c").value())
-                .isEqualTo(new Node.Scalar("no", false, 5, 10));
+        assertThat(inner.entries().get("c").value()).isEqualTo(new Node.Scalar("no", false, 5, 10));
         assertThat(inner.entries().get("d").value()).isEqualTo(new Node.Scalar("", true, 5, 19));
     }
 
@@ -28,8 +27,7 @@ class TreeTest {
 
         Node.Sequence list = (Node.Sequence) root.entries().get("b").value();
 
-        assertThat(root.entries().get("a").value())
-                .isEqualTo(new Node.Scalar("2.50", false, 2, 8));
+        assertThat(root.entries().get("a").value()).isEqualTo(new Node.Scalar("2.50", false, 2, 8));
         assertThat(list.items())
                 .containsExactly(
                         new Node.Scalar("true", false, 3, 8), new Node.Scalar("", true, 3, 14));

@@ -14,15 +14,62 @@ class YamlTextTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "", "no", "Yes", "ON", "y", "null", "~", "true", "1e3", "0x10", "1_000", "12:30:45",
-                "2026-11-20", ".inf", ".NaN", "-", "- a", "a: b", "a:", "a #b", "#a", "{a}", "[a]",
-                "&a", "*a", "!a", "|", ">", "%a", "@a", "`a", "'", "\"", "\\", "a\nb", "a\tb", "?",
-                "=", "<<", " a", "a ", "8pin:3", "atx24:1;eps8:2", "Grün", "木", "\uD83D\uDE00",
-                "\u001b", "\u202e", "\u0085", "\uFEFF", "plain words 2.0", "e3", "sha256:00"
+                "",
+                "no",
+                "Yes",
+                "ON",
+                "y",
+                "null",
+                "~",
+                "true",
+                "1e3",
+                "0x10",
+                "1_000",
+                "12:30:45",
+                "2026-11-20",
+                ".inf",
+                ".NaN",
+                "-",
+                "- a",
+                "a: b",
+                "a:",
+                "a #b",
+                "#a",
+                "{a}",
+                "[a]",
+                "&a",
+                "*a",
+                "!a",
+                "|",
+                ">",
+                "%a",
+                "@a",
+                "`a",
+                "'",
+                "\"",
+                "\\",
+                "a\nb",
+                "a\tb",
+                "?",
+                "=",
+                "<<",
+                " a",
+                "a ",
+                "8pin:3",
+                "atx24:1;eps8:2",
+                "Grün",
+                "木",
+                "\uD83D\uDE00",
+                "\u001b",
+                "\u202e",
+                "\u0085",
+                "\uFEFF",
+                "plain words 2.0",
+                "e3",
+                "sha256:00"
             })
     void every_text_is_read_back_as_that_text(String text) {
-        String yaml =
-                new YamlText().text("key", text).list("list", List.of(text, text)).toString();
+        String yaml = new YamlText().text("key", text).list("list", List.of(text, text)).toString();
 
         Object read = new Yaml().load(yaml);
 

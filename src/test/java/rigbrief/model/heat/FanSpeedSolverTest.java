@@ -102,8 +102,8 @@ class FanSpeedSolverTest {
     }
 
     /**
-     * By hand: 80 K over 22 °C + 10 K of rise are asked of 300 W at 0.25 K/W, which make 75 K at
-     * full speed: too much below a limit of 100 °C and a margin of 5 K, by 12 K.
+     * By hand: 22 + 10 + 300 x 0.25 = 107 °C at full speed, 12 K above a limit of 100 °C less a
+     * margin of 5 K.
      */
     @Test
     void a_hopeless_case_runs_flat_out_and_says_by_how_much() {
