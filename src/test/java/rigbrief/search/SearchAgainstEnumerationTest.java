@@ -15,14 +15,15 @@ import rigbrief.catalogue.Catalogue;
  * else.
  */
 class SearchAgainstEnumerationTest {
+    /** Cases that have a build at all; those without are compared too, and not counted. */
     private static final int CASES = 100;
     private static final long STEPS = 50_000_000;
     private static final List<Double> WORTHS = List.of(0.05, 0.3, 1.0);
 
     @Test
-    void the_certifier_finds_what_trying_every_build_finds_on_a_hundred_seeded_cases() {
+    void the_certifier_finds_what_trying_every_build_finds_on_a_hundred_seeded_cases_with_builds() {
         int withBuilds = 0;
-        for (int seed = 1; seed <= CASES; seed++) {
+        for (int seed = 1; withBuilds < CASES; seed++) {
             Random random = new Random(seed);
             Catalogue catalogue = SmallWorld.catalogue(random);
             Brief brief = SmallWorld.brief(random, catalogue);
@@ -33,8 +34,7 @@ class SearchAgainstEnumerationTest {
             assertFull(seed, brief, catalogue, all);
             assertBalanced(seed, brief, catalogue, all);
         }
-        // Most cases must have builds, or the comparison says little.
-        assertThat(withBuilds).isGreaterThan(CASES / 2);
+        assertThat(withBuilds).isEqualTo(CASES);
     }
 
     @Test

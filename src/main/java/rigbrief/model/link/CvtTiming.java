@@ -11,7 +11,9 @@ import rigbrief.model.Range;
  * (30 % - 300 %/ms x line period, at least 20 %), reduced blanking has 160 or 80 pixels. The pixel
  * clock is rounded down, never to the nearest.
  *
- * <p>Source: VESA Coordinated Video Timings 1.1 and 1.2. Without interlace and without margins.
+ * <p>Source: VESA Coordinated Video Timings 1.1 and 1.2. Without interlace and without margins. The
+ * vertical back porch is at least 6 lines, as there; a program written after a later edition takes
+ * 7, which shows only where that least decides, at about 50 Hz and 480 lines or less.
  */
 public final class CvtTiming {
     /** Refresh rates for which the timing has been checked. */

@@ -1,7 +1,6 @@
 package rigbrief.model.link;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
 import java.io.File;
@@ -25,7 +24,9 @@ import org.junit.jupiter.params.provider.MethodSource;
  *
  * <p>Both are packages of Debian 12: {@code apt-get install edid-decode xcvt}. The modes are those
  * of the sample's displays and fifty more. All widths are multiples of 8: for others the standard
- * rounds down, one of the programs up and the other in its clock alone.
+ * rounds down, one of the programs up and the other in its clock alone. None is so slow and small
+ * that the least number of blanking lines decides, where the programs differ from each other: the
+ * first takes a back porch of at least 7 lines, CVT 1.1 and 1.2 one of 6.
  */
 class TimingToolIT {
     private static final String EDID_DECODE = "edid-decode";
@@ -34,7 +35,7 @@ class TimingToolIT {
     private static final Path DISPLAYS = Path.of("catalog-sample/display.csv");
     private static final Pattern MODE_CELLS = Pattern.compile(",(\\d+)x(\\d+),(\\d+),");
     private static final int[][] SIZES_PX = {
-        {640, 480}, {800, 600}, {1024, 768}, {1280, 720}, {1280, 1024},
+        {1600, 900}, {800, 600}, {1024, 768}, {1280, 720}, {1280, 1024},
         {1600, 1200}, {2560, 1080}, {2560, 1600}, {3840, 1600}, {5120, 2160}
     };
     private static final int[] RATES_HZ = {50, 60, 75, 120, 180};
@@ -98,8 +99,25 @@ class TimingToolIT {
         assumeThat(onPath(EDID_DECODE)).as("%s is installed", EDID_DECODE).isTrue();
 
         for (TimingRule rule : TimingRule.values()) {
-            assertThat(ours(mode, rule)).as("%s", rule).isEqualTo(ofEdidDecode(mode, rule));
+            DisplayTiming theirs = ofEdidDecode(mode, rule);
+            DisplayTiming ours = ours(mode, rule);
+
+            assertThat(ours.horizontalTotal()).as("%s", rule).isEqualTo(theirs.horizontalTotal());
+            assertThat(ours.verticalTotal()).as("%s", rule).isEqualTo(theirs.verticalTotal());
+            assertThat(ours.pixelClockHz() - theirs.pixelClockHz())
+                    .as("%s, Hz", rule)
+                    .isBetween(0L, allowedHz(mode, rule, ours));
         }
+    }
+
+    /**
+     * Nothing, except where rate x totals is a whole number of clock steps: rounding such a number
+     * down leaves it, but a program that computes in MHz may hold it a billionth too small. By hand
+     * 800 x 600 at 50 Hz: 50 x 880 x 615 = 27 060 000 Hz, printed as 27.059 MHz.
+     */
+    private static long allowedHz(Mode mode, TimingRule rule, DisplayTiming ours) {
+        long exactHz = (long) mode.refreshHz() * ours.horizontalTotal() * ours.verticalTotal();
+        return exactHz == ours.pixelClockHz() ? rule.clockStepHz() : 0;
     }
 
     @ParameterizedTest
@@ -113,11 +131,12 @@ class TimingToolIT {
 
     /**
      * The second program takes reduced blanking at multiples of 60 Hz only, and works its clock out
-     * from the line period estimated, which leaves it up to 0.5 MHz lower.
+     * from the line period estimated, which leaves it lower: 0.25 to 0.5 MHz in most modes, 1 MHz in
+     * the fastest.
      */
     @ParameterizedTest
     @MethodSource("modes")
-    void reduced_blanking_agrees_with_the_second_program_to_half_a_megahertz(Mode mode)
+    void reduced_blanking_agrees_with_the_second_program_to_a_megahertz(Mode mode)
             throws IOException, InterruptedException {
         assumeThat(onPath(CVT)).as("%s is installed", CVT).isTrue();
         assumeThat(mode.refreshHz() % 60).isZero();
@@ -127,7 +146,7 @@ class TimingToolIT {
 
         assertThat(ours.horizontalTotal()).isEqualTo(theirs.horizontalTotal());
         assertThat(ours.verticalTotal()).isEqualTo(theirs.verticalTotal());
-        assertThat(ours.pixelClockHz()).isCloseTo(theirs.pixelClockHz(), within(500_000L));
+        assertThat(ours.pixelClockHz() - theirs.pixelClockHz()).isBetween(0L, 1_000_000L);
     }
 
     private static DisplayTiming ours(Mode mode, TimingRule rule) {
