@@ -27,9 +27,9 @@ import rigbrief.quantity.Money;
  * The brief of somebody who asks for nothing but that the parts of a list work together.
  *
  * <p>No musts, no limits, the usual place and weights. It asks for what is on the list and no more:
- * a wireless card, a licence or a display that is there was wanted, and lines marked as kept are
- * the client's own. The ceiling is the list's own price, so that no goal is measured against money
- * that nobody named.
+ * a wireless card, a licence, a display or a second drive that is there was wanted, and lines
+ * marked as kept are the client's own. The ceiling is the list's own price, so that no goal is
+ * measured against money that nobody named.
  */
 public final class OpenBrief {
     /** What it is called. */

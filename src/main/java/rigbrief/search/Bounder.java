@@ -21,6 +21,7 @@ final class Bounder {
     private static final int INTERVALS = 6;
 
     private static final double ROUNDING_MINOR = 0.5;
+    private static final double CLOSE = 1e-6;
 
     private final Problem problem;
     private final Objective objective;
@@ -34,6 +35,39 @@ final class Bounder {
     private final double ceilingMinor;
     private final double taxFactor;
     private final double feesMinor;
+
+    /** Indices of supplier sets that may still deliver the best build. */
+    static final class AliveSets {
+        private final int[] sets;
+        private int count;
+
+        AliveSets(int all) {
+            sets = new int[all];
+        }
+
+        /** Every set. */
+        AliveSets fill() {
+            for (int s = 0; s < sets.length; s++) {
+                sets[s] = s;
+            }
+            count = sets.length;
+            return this;
+        }
+
+        AliveSets copyOf(AliveSets other) {
+            System.arraycopy(other.sets, 0, sets, 0, other.count);
+            count = other.count;
+            return this;
+        }
+
+        int count() {
+            return count;
+        }
+
+        int get(int i) {
+            return sets[i];
+        }
+    }
 
     /** First and second figure that no completion passes. */
     static final class Bound {
@@ -112,6 +146,9 @@ final class Bounder {
      * @param spent price of the decided slots, by set
      * @param leastOpen least price of the open slots, by set
      * @param mostNet most gain less price of the open slots, by worth, by set
+     * @param alive supplier sets to look at; those that can't reach the threshold are taken out, for what is
+     *     added to the build only lowers a set's bound
+     * @param threshold the first figure to reach
      */
     Bound bound(
             Unfinished it,
@@ -119,12 +156,16 @@ final class Bounder {
             double gained,
             long[] spent,
             long[] leastOpen,
-            double[][] mostNet) {
+            double[][] mostNet,
+            AliveSets alive,
+            double threshold) {
         double fixed = coupled + gained + order.decidedPoints(it) + roundingPoints;
         double first = Double.NEGATIVE_INFINITY;
         double second = Double.NEGATIVE_INFINITY;
         int best = -1;
-        for (int s = 0; s < sets.length; s++) {
+        int left = 0;
+        for (int i = 0; i < alive.count; i++) {
+            int s = alive.sets[i];
             long base = spent[s] + pricing.deliveryMinor(s);
             long least = base + leastOpen[s];
             if (least < 0 || least >= Pricing.notToBeHad()) {
@@ -136,6 +177,10 @@ final class Bounder {
             }
             double points = fixed + order.supplierPoints(Integer.bitCount(sets[s]));
             double one = first(points, base, least, total, mostNet, s);
+            if (Math.floor(one + CLOSE) < threshold) {
+                continue;
+            }
+            alive.sets[left++] = s;
             double two = second(points, base, total, mostNet, s);
             if (one > first || (one == first && two > second)) {
                 best = one > first ? s : best;
@@ -145,6 +190,7 @@ final class Bounder {
                 second = Math.max(second, two);
             }
         }
+        alive.count = left;
         return best < 0 ? IMPOSSIBLE : new Bound(first, second, best);
     }
 

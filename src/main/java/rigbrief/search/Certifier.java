@@ -91,6 +91,7 @@ public final class Certifier {
     private final long[][][] least;
     private final double[][][][] net;
     private final long[][] spent;
+    private final Bounder.AliveSets[] alive = new Bounder.AliveSets[LEVELS + 1];
     private final double[] gained = new double[LEVELS + 1];
     private final List<Slot> order;
     private final int firstDrive;
@@ -136,6 +137,9 @@ public final class Certifier {
         this.least = new long[LEVELS + 1][LEVELS][sets];
         this.net = new double[LEVELS + 1][LEVELS][worth.length][sets];
         this.spent = new long[LEVELS + 1][sets];
+        for (int level = 0; level <= LEVELS; level++) {
+            alive[level] = new Bounder.AliveSets(sets).fill();
+        }
         this.leastSum = new long[sets];
         this.leastDrives = new long[sets];
         this.netDrives = new double[worth.length][sets];
@@ -475,7 +479,9 @@ public final class Certifier {
             refreshWithLosses(level, open);
             return;
         }
-        for (int s = 0; s < bounder.sets(); s++) {
+        Bounder.AliveSets sets = alive[parent(level)];
+        for (int i = 0; i < sets.count(); i++) {
+            int s = sets.get(i);
             least[level][open][s] = tables[open].leastMinor(domain, s);
             for (int w = 0; w < worth.length; w++) {
                 net[level][open][w][s] = tables[open].mostNet(domain, s, w);
@@ -490,7 +496,9 @@ public final class Certifier {
 
     private void refreshWithLosses(int level, int open) {
         long[] domain = domains[level][open];
-        for (int s = 0; s < bounder.sets(); s++) {
+        Bounder.AliveSets sets = alive[parent(level)];
+        for (int k = 0; k < sets.count(); k++) {
+            int s = sets.get(k);
             least[level][open][s] = tables[open].leastMinor(domain, s);
             for (int w = 0; w < worth.length; w++) {
                 net[level][open][w][s] = Double.NEGATIVE_INFINITY;
@@ -502,7 +510,8 @@ public final class Certifier {
                 double gain = tables[open].gain(i) + losses[open][i];
                 for (int w = 0; w < worth.length; w++) {
                     double[] bySet = net[level][open][w];
-                    for (int s = 0; s < bySet.length; s++) {
+                    for (int k = 0; k < sets.count(); k++) {
+                        int s = sets.get(k);
                         bySet[s] = Math.max(bySet[s], gain - worth[w] * minor[s]);
                     }
                 }
@@ -548,37 +557,57 @@ public final class Certifier {
         }
     }
 
+    /** Bounds what follows from the slots decided so far, over the supplier sets that the parent left alive. */
     private Bounder.Bound bound(int level) {
         double coupled = outlook.coupledPoints(unfinished);
         if (coupled == Double.NEGATIVE_INFINITY) {
             return Bounder.IMPOSSIBLE;
         }
-        int sets = bounder.sets();
-        for (int s = 0; s < sets; s++) {
-            long sum = 0;
+        Bounder.AliveSets sets = alive[level].copyOf(alive[parent(level)]);
+        for (int i = 0; i < sets.count(); i++) {
+            sumUp(level, sets.get(i));
+        }
+        double threshold =
+                best == null
+                        ? Double.NEGATIVE_INFINITY
+                        : objective.first(best.points(), best.totalMinor());
+        return bounder.bound(
+                unfinished,
+                coupled,
+                gained[level],
+                spent[level],
+                leastSum,
+                netSum,
+                sets,
+                threshold);
+    }
+
+    /** Processor and card are decided in one go, so their pair's parent is the root. */
+    private static int parent(int level) {
+        return level <= PAIR ? 0 : level - 1;
+    }
+
+    private void sumUp(int level, int s) {
+        long sum = 0;
+        for (int open = level; open < LEVELS; open++) {
+            sum += Math.min(least[level][open][s], Pricing.notToBeHad());
+        }
+        if (level <= firstDrive) {
+            long apart = least[level][firstDrive][s] + least[level][secondDrive][s];
+            sum += Math.max(0, Math.min(leastDrives[s], Pricing.notToBeHad()) - apart);
+        }
+        leastSum[s] = sum;
+        for (int w = 0; w < worth.length; w++) {
+            double most = 0;
             for (int open = level; open < LEVELS; open++) {
-                sum += Math.min(least[level][open][s], Pricing.notToBeHad());
+                most += net[level][open][w][s];
             }
             if (level <= firstDrive) {
-                long apart = least[level][firstDrive][s] + least[level][secondDrive][s];
-                sum += Math.max(0, Math.min(leastDrives[s], Pricing.notToBeHad()) - apart);
+                double apart = net[level][firstDrive][w][s] + net[level][secondDrive][w][s];
+                most += Math.min(0, netDrives[w][s] - apart);
             }
-            leastSum[s] = sum;
+            netSum[w][s] = most;
         }
-        for (int w = 0; w < worth.length; w++) {
-            for (int s = 0; s < sets; s++) {
-                double sum = 0;
-                for (int open = level; open < LEVELS; open++) {
-                    sum += net[level][open][w][s];
-                }
-                if (level <= firstDrive) {
-                    double apart = net[level][firstDrive][w][s] + net[level][secondDrive][w][s];
-                    sum += Math.min(0, netDrives[w][s] - apart);
-                }
-                netSum[w][s] = sum;
-            }
-        }
-        return bounder.bound(unfinished, coupled, gained[level], spent[level], leastSum, netSum);
     }
 
     private void decide(int level, int set) {

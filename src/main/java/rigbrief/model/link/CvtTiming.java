@@ -13,7 +13,8 @@ import rigbrief.model.Range;
  *
  * <p>Source: VESA Coordinated Video Timings 1.1 and 1.2. Without interlace and without margins. The
  * vertical back porch is at least 6 lines, as there; a program written after a later edition takes
- * 7, which shows only where that least decides, at about 50 Hz and 480 lines or less.
+ * 7, which shows only where that least decides: in 16:9, below about 500 lines at 60 Hz or 1250
+ * lines at 24 Hz.
  */
 public final class CvtTiming {
     /** Refresh rates for which the timing has been checked. */

@@ -44,7 +44,7 @@ class LinkStandardTest {
     @Test
     void error_correction_is_paid_on_the_short_code_only() {
         assertThat(LinkStandard.DP_HBR3_DSC.compressedPayloadBitsPerSecond())
-                .isEqualTo(25_312_104_654L);
+                .isEqualTo(25_312_104_498L);
         assertThat(LinkStandard.DP_UHBR10.compressedPayloadBitsPerSecond())
                 .isEqualTo(LinkStandard.DP_UHBR10.payloadBitsPerSecond());
         assertThat(LinkStandard.HDMI_FRL48.compressedPayloadBitsPerSecond())

@@ -68,6 +68,10 @@ class TimingToolIT {
         return modes;
     }
 
+    static List<Mode> modesAtMultiplesOfSixty() throws IOException {
+        return modes().stream().filter(it -> it.refreshHz() % 60 == 0).toList();
+    }
+
     @Test
     void every_display_of_the_sample_and_fifty_more_modes_are_compared() throws IOException {
         long displays = Files.readAllLines(DISPLAYS).stream().skip(1).count();
@@ -135,11 +139,10 @@ class TimingToolIT {
      * the fastest.
      */
     @ParameterizedTest
-    @MethodSource("modes")
+    @MethodSource("modesAtMultiplesOfSixty")
     void reduced_blanking_agrees_with_the_second_program_to_a_megahertz(Mode mode)
             throws IOException, InterruptedException {
         assumeThat(onPath(CVT)).as("%s is installed", CVT).isTrue();
-        assumeThat(mode.refreshHz() % 60).isZero();
 
         DisplayTiming theirs = ofCvt(mode, "--reduced");
         DisplayTiming ours = ours(mode, TimingRule.CVT_RB1);
@@ -155,6 +158,7 @@ class TimingToolIT {
 
     private static DisplayTiming ofEdidDecode(Mode mode, TimingRule rule)
             throws IOException, InterruptedException {
+        // The rules stand in the order of that program's numbers: 0 none, 1 and 2 reduced blanking.
         String format =
                 "w=%d,h=%d,fps=%d,rb=%d"
                         .formatted(

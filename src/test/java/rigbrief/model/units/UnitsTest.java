@@ -66,8 +66,8 @@ class UnitsTest {
                     // In the unit that their owner names.
                     "allowed", "energy", "high", "low", "middle", "rating", "required", "value",
                     "values",
-                    // Per inch by their own name.
-                    "perInch", "perS", "bytesPerS");
+                    // A unit by their own name alone.
+                    "perInch", "perS");
 
     @TempDir private Path output;
 
