@@ -89,8 +89,8 @@ public final class Assessment {
     }
 
     /**
-     * All parts at their sustained figures, in W on the supply's output side. Of an unfinished build with a
-     * processor: what is decided so far, which only grows.
+     * All parts at their sustained figures, in W on the supply's output side. Of an unfinished
+     * build with a processor: what is decided so far, which only grows.
      */
     public double sustainedW() {
         return PowerModel.sustainedW(build);

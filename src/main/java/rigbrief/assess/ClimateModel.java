@@ -72,8 +72,8 @@ final class ClimateModel {
     }
 
     /**
-     * Speeds with at least so much heat, for a build of which only processor, card, board, case, cooler and
-     * fans are decided: level and excess are then no higher than with the rest.
+     * Speeds with at least so much heat, for a build of which only processor, card, board, case,
+     * cooler and fans are decided: level and excess are then no higher than with the rest.
      */
     static Speeds sheltered(Assessment it, double processorW, double cardW, double othersW) {
         Build build = it.build();
@@ -211,7 +211,10 @@ final class ClimateModel {
         return dba > 0 ? SoundSum.energy(working ? dba : dba - DISK_IDLE_DB) : 0;
     }
 
-    /** The least level of a supply that carries at least a load: its lowest stated one unless it gets louder throughout. */
+    /**
+     * The least level of a supply that carries at least a load: its lowest stated one unless it
+     * gets louder throughout.
+     */
     static double leastSupplyDba(Supply supply, double leastDcW) {
         boolean louder = supply.dba20() <= supply.dba50() && supply.dba50() <= supply.dba100();
         return louder

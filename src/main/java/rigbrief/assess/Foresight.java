@@ -109,11 +109,13 @@ public final class Foresight {
     /** Predictions for a memory rate and size, at the quickest drive that is left. */
     public List<Prediction> atBestDrive(
             Processor processor, Graphics graphics, int mts, int memoryGb) {
-        return assessor.speed()
-                .predictions(new Rig(processor, graphics, mts, memoryGb, fastest));
+        return assessor.speed().predictions(new Rig(processor, graphics, mts, memoryGb, fastest));
     }
 
-    /** Predictions for a drive, with the quickest memory that the processor can see, and plenty of it. */
+    /**
+     * Predictions for a drive, with the quickest memory that the processor can see, and plenty of
+     * it.
+     */
     public List<Prediction> atBestMemory(Processor processor, Graphics graphics, Drive drive) {
         List<Integer> reachable = reachable(processor);
         int most = reachable.get(reachable.size() - 1);
@@ -193,7 +195,10 @@ public final class Foresight {
         return kwh(supply, loadW, idleW);
     }
 
-    /** The least that everything but processor and card draws: open slots count the least that could fill them. */
+    /**
+     * The least that everything but processor and card draws: open slots count the least that could
+     * fill them.
+     */
     private static double othersW(Build build, boolean working) {
         double sum = PowerModel.othersW(build, working);
         if (!build.has(Slot.MEMORY)) {
@@ -207,8 +212,7 @@ public final class Foresight {
 
     private double kwh(Supply supply, double loadW, double idleW) {
         Brief brief = assessor.brief();
-        return kwh(
-                PowerModel.wallW(supply, brief, idleW), PowerModel.wallW(supply, brief, loadW));
+        return kwh(PowerModel.wallW(supply, brief, idleW), PowerModel.wallW(supply, brief, loadW));
     }
 
     private double kwh(double wallIdle, double wall) {
@@ -247,8 +251,9 @@ public final class Foresight {
     }
 
     /**
-     * The least level at the seat, in dB(A), of a build of which processor, card, board, case, cooler and fans
-     * are decided; plus infinity when even so some part gets too hot at sustained power.
+     * The least level at the seat, in dB(A), of a build of which processor, card, board, case,
+     * cooler and fans are decided; plus infinity when even so some part gets too hot at sustained
+     * power.
      */
     public double leastLevelDba(Pair pair, Assessment it) {
         double othersW = othersW(it.build(), true);
@@ -260,7 +265,10 @@ public final class Foresight {
         return ClimateModel.sheltered(it, pair.processorW(), pair.cardW(), othersW).levelDba();
     }
 
-    /** A level at the seat with a supply's own sound added behind a damping in dB: sound energies add up. */
+    /**
+     * A level at the seat with a supply's own sound added behind a damping in dB: sound energies
+     * add up.
+     */
     public double withSupply(double levelDba, Pair pair, Supply supply, double dampingDb) {
         double supplyDba =
                 SoundDistance.atSeatDba(

@@ -181,13 +181,13 @@ final class PowerModel {
         return wallW(it.build().supply(), it.brief(), dcW);
     }
 
-    /** What a supply draws from the brief's mains for an output, in W; never falls as the output rises. */
+    /**
+     * What a supply draws from the brief's mains for an output, in W; never falls as the output
+     * rises.
+     */
     static double wallW(Supply supply, Brief brief, double dcW) {
         return WallPower.acW(
-                dcW,
-                supply.watts(),
-                level(supply),
-                MainsColumn.forMains(brief.place().mainsV()));
+                dcW, supply.watts(), level(supply), MainsColumn.forMains(brief.place().mainsV()));
     }
 
     private static EfficiencyLevel level(Supply supply) {

@@ -16,9 +16,9 @@ import rigbrief.part.Slot;
 /**
  * Drops candidates that another one can always stand in for.
  *
- * <p>One covers another when it costs no more from any set of suppliers and is at least as good in every
- * column that rules, models and goals read. Where only money counts, a candidate that costs less from
- * every set need only be as good for rules and models.
+ * <p>One covers another when it costs no more from any set of suppliers and is at least as good in
+ * every column that rules, models and goals read. Where only money counts, a candidate that costs
+ * less from every set need only be as good for rules and models.
  */
 public final class Dominance {
     private final Assessor assessor;
@@ -73,8 +73,8 @@ public final class Dominance {
     }
 
     /**
-     * A cheaper part can move the whole order to other suppliers, so where a simple order counts only parts
-     * offered alike stand in for each other.
+     * A cheaper part can move the whole order to other suppliers, so where a simple order counts
+     * only parts offered alike stand in for each other.
      */
     private void order(Candidate candidate, Traits traits) {
         if (assessor.brief().wishes().weight("simple-order") > 0) {
@@ -109,7 +109,9 @@ public final class Dominance {
                 && ((moneyOnly && price < 0) || traits.get(one).coversGoals(traits.get(other)));
     }
 
-    /** -1: cheaper from every set that offers the other; 0: never dearer; 1: dearer from some set. */
+    /**
+     * -1: cheaper from every set that offers the other; 0: never dearer; 1: dearer from some set.
+     */
     private static int priceComparison(long[] one, long[] other) {
         boolean cheaper = true;
         for (int set = 0; set < one.length; set++) {

@@ -22,7 +22,8 @@ import rigbrief.part.Supply;
 import rigbrief.part.Wireless;
 
 /**
- * Says for every kind which column is better in which direction: the one place where that is declared.
+ * Says for every kind which column is better in which direction: the one place where that is
+ * declared.
  *
  * <p>Processors and cards are never dropped: a faster one makes the other work, and so draw, more.
  */
@@ -35,7 +36,8 @@ final class TraitReader {
     TraitReader(Assessor assessor) {
         this.brief = assessor.brief();
         this.tasks =
-                assessor.demand().uses().stream().anyMatch(use -> use.workload() instanceof TaskTime);
+                assessor.demand().uses().stream()
+                        .anyMatch(use -> use.workload() instanceof TaskTime);
         this.storageGb = assessor.demand().storageGb();
         this.memoryGb = Math.max(assessor.demand().memoryGb(), brief.memory().atLeastGb());
     }
@@ -123,7 +125,8 @@ final class TraitReader {
                 .less(drive.dba())
                 .moreForGoals(slot == Slot.DRIVE ? drive.enduranceTbw().or(0) : 0);
         if (tasks && slot == Slot.DRIVE) {
-            // A quicker drive leaves processor and card less time to rest, so it is not better in everything.
+            // A quicker drive leaves processor and card less time to rest, so it is not better in
+            // everything.
             traits.alike(drive.readMbs()).alike(drive.writeMbs());
         }
     }

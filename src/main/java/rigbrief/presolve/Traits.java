@@ -48,7 +48,9 @@ final class Traits {
         return this;
     }
 
-    /** A data-sheet figure of which more is as good; candidates with and without it don't compare. */
+    /**
+     * A data-sheet figure of which more is as good; candidates with and without it don't compare.
+     */
     Traits more(Fact<? extends Quantity> fact) {
         alike(fact.stated());
         return more(fact.stated() ? ((Fact.Stated<? extends Quantity>) fact).value().amount() : 0);

@@ -36,8 +36,13 @@ final class Merits {
             case COOLER -> cooler(it);
             case CASE -> pcCase(it);
             case FANS ->
-                    "%d more case fans keep the air inside %.1f K over the room under load"
-                            .formatted(build.fanCount(), it.load().caseRiseK());
+                    "%s keeps the air inside %.1f K over the room under load"
+                            .formatted(
+                                    build.fanCount() == 1
+                                            ? "one case fan more"
+                                            : "a set of %d case fans more"
+                                                    .formatted(build.fanCount()),
+                                    it.load().caseRiseK());
             case WIRELESS ->
                     "gives the wireless network asked for, %s"
                             .formatted(build.wireless().standard().word());

@@ -10,6 +10,7 @@ import rigbrief.brief.Brief;
 import rigbrief.quantity.Money;
 import rigbrief.search.Certificate;
 import rigbrief.search.Objective;
+import rigbrief.search.Problem;
 import rigbrief.search.SearchSpace;
 import rigbrief.search.Standing;
 import rigbrief.search.TwoStage;
@@ -31,15 +32,16 @@ record Overrun(Optional<Certificate> certificate, List<String> remarks) {
         }
         long ceiling = brief.ceiling().minorUnits();
         long limit = ceiling + ceiling * brief.overrunBasisPoints() / 10_000;
-        Certificate over =
-                search.best(
-                        space.within(limit), Objective.mostUtility(), Optional.of(full), worths);
-        Standing found = over.best().orElse(full);
+        Problem stretched = space.within(limit);
+        Standing found =
+                search.polished(stretched, Objective.mostUtility(), List.of(full)).orElse(full);
         List<String> bought = new ArrayList<>(wishes(space, found));
         bought.removeAll(wishes(space, full));
         if (found.totalMinor() <= ceiling || bought.isEmpty()) {
             return NONE;
         }
+        Certificate over =
+                search.bestFrom(stretched, Objective.mostUtility(), List.of(found), worths);
         return new Overrun(
                 Optional.of(over),
                 List.of(

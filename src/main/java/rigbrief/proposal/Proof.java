@@ -7,7 +7,8 @@ package rigbrief.proposal;
  *     "balance" (most, in points less weighted money, relative to the lean and the full build)
  * @param reached the proposal's figure
  * @param bestPossible the best figure that no build can pass; equal to the reached one when proven
- * @param gapPercent the distance between both, in percent of the larger
+ * @param gapPercent the distance between both, in percent of the larger; of a balance, in percent
+ *     of the square that lean and full span in money and utility
  * @param steps steps the certifier took
  */
 public record Proof(

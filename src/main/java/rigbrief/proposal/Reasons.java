@@ -81,8 +81,7 @@ final class Reasons {
         if (!swapped.sound()) {
             Assessment other = problem.assessor().assess(swapped.build());
             for (Rule rule : problem.rules()) {
-                if (Problem.askable(rule, other.build())
-                        && rule.forbids(rule.check(other))) {
+                if (Problem.askable(rule, other.build()) && rule.forbids(rule.check(other))) {
                     refusals.merge(rule.info().id(), 1, Integer::sum);
                     return;
                 }
@@ -131,13 +130,12 @@ final class Reasons {
         if (most == null) {
             return minor == 0 ? "the same in everything that counts here" : money;
         }
-        return "%s, %s for %s (%s, not %s)"
+        return "%s, %s %.2f against %.2f"
                 .formatted(
                         money,
-                        mostPoints > 0 ? "better" : "worse",
                         most.info().id(),
-                        most.because(it),
-                        most.because(compared));
+                        most.utility(it) / (double) Goal.FULL,
+                        most.utility(compared) / (double) Goal.FULL);
     }
 
     private String money(long minor) {

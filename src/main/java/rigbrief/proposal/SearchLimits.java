@@ -8,13 +8,13 @@ import java.util.Optional;
  *
  * @param seed seed of every random choice
  * @param moves moves of local search per tier
- * @param steps steps of the certifier per tier
+ * @param steps steps of the certifier for the least total; the other tiers get half as many each
  * @param time ceiling on time; empty for none. Only this one depends on the machine, and its use is
  *     reported
  */
 public record SearchLimits(long seed, long moves, long steps, Optional<Duration> time) {
     /** What suits a catalogue of ordinary size. */
     public static SearchLimits usual() {
-        return new SearchLimits(1, 4_000, 4_000_000, Optional.empty());
+        return new SearchLimits(1, 2_000, 60_000, Optional.empty());
     }
 }

@@ -146,8 +146,8 @@ final class Bounder {
      * @param spent price of the decided slots, by set
      * @param leastOpen least price of the open slots, by set
      * @param mostNet most gain less price of the open slots, by worth, by set
-     * @param alive supplier sets to look at; those that can't reach the threshold are taken out, for what is
-     *     added to the build only lowers a set's bound
+     * @param alive supplier sets to look at; those that can't reach the threshold are taken out,
+     *     for what is added to the build only lowers a set's bound
      * @param threshold the first figure to reach
      */
     Bound bound(

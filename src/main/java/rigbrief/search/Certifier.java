@@ -31,8 +31,8 @@ import rigbrief.rule.Rule;
  */
 public final class Certifier {
     /**
-     * The order in which slots are decided when utility counts: a supply decides much of noise, energy and
-     * room to grow, so it comes early.
+     * The order in which slots are decided when utility counts: a supply decides much of noise,
+     * energy and room to grow, so it comes early.
      */
     private static final List<Slot> FOR_UTILITY =
             List.of(
@@ -182,8 +182,8 @@ public final class Certifier {
     }
 
     /**
-     * The least that both drives cost together, and their most net gain: a small first drive is cheap and so
-     * is no second one, but not both at once.
+     * The least that both drives cost together, and their most net gain: a small first drive is
+     * cheap and so is no second one, but not both at once.
      */
     private void boundDrives() {
         for (int s = 0; s < bounder.sets(); s++) {
@@ -489,7 +489,10 @@ public final class Certifier {
         }
     }
 
-    /** Memory and drives lose points that depend on processor, card and board: known once these are decided. */
+    /**
+     * Memory and drives lose points that depend on processor, card and board: known once these are
+     * decided.
+     */
     private boolean losing(int level) {
         return order.get(level) == Slot.MEMORY || order.get(level) == Slot.DRIVE;
     }
@@ -520,8 +523,8 @@ public final class Certifier {
     }
 
     /**
-     * Once processor, card and board are decided: takes out memory with which a must is missed, and reckons
-     * what memory and drives lose; false when no memory is left.
+     * Once processor, card and board are decided: takes out memory with which a must is missed, and
+     * reckons what memory and drives lose; false when no memory is left.
      */
     private boolean reckonMemoryAndDrives(int level) {
         for (int open = level + 1; open < LEVELS; open++) {
@@ -557,7 +560,10 @@ public final class Certifier {
         }
     }
 
-    /** Bounds what follows from the slots decided so far, over the supplier sets that the parent left alive. */
+    /**
+     * Bounds what follows from the slots decided so far, over the supplier sets that the parent
+     * left alive.
+     */
     private Bounder.Bound bound(int level) {
         double coupled = outlook.coupledPoints(unfinished);
         if (coupled == Double.NEGATIVE_INFINITY) {
@@ -637,7 +643,8 @@ public final class Certifier {
 
     /** Goes on from a decided slot while something better can still come of it. */
     private void descend(int level) {
-        // The bound is cheaper than asking every rule about every open candidate, so it comes first.
+        // The bound is cheaper than asking every rule about every open candidate, so it comes
+        // first.
         if (beaten(bound(level + 1)) || !narrow(level)) {
             return;
         }
@@ -667,8 +674,8 @@ public final class Certifier {
     }
 
     /**
-     * Takes out of the one open slot of each rule, of which all others are decided since this level, what the
-     * rule refuses; false when that leaves nothing.
+     * Takes out of the one open slot of each rule, of which all others are decided since this
+     * level, what the rule refuses; false when that leaves nothing.
      */
     private boolean narrow(int level) {
         for (Narrowing narrowing : narrowing.get(level)) {
@@ -700,7 +707,7 @@ public final class Certifier {
     }
 
     private void finish() {
-        Standing found = problem.soundStanding(unfinished.choices());
+        Standing found = problem.soundStanding(unfinished.choices(), best, objective);
         if (found != null && found.betterThan(best, objective)) {
             best = found;
             interrupted |= firstIsEnough;

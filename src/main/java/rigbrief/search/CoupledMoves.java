@@ -39,7 +39,10 @@ public final class CoupledMoves implements MoveIteratorFactory<Workbench, Couple
 
     private Compatibility compatibility;
 
-    /** Sorting every slot's candidates once a phase instead of once a step made local search 20 times as fast. */
+    /**
+     * Sorting every slot's candidates once a phase instead of once a step made local search 20
+     * times as fast.
+     */
     @Override
     public void phaseStarted(ScoreDirector<Workbench> director) {
         compatibility = new Compatibility(director.getWorkingSolution().slots().get(0).problem());

@@ -8,6 +8,7 @@ import ai.timefold.solver.core.config.localsearch.decider.acceptor.LocalSearchAc
 import ai.timefold.solver.core.config.localsearch.decider.forager.LocalSearchForagerConfig;
 import ai.timefold.solver.core.config.solver.EnvironmentMode;
 import ai.timefold.solver.core.config.solver.SolverConfig;
+import ai.timefold.solver.core.config.solver.monitoring.MonitoringConfig;
 import ai.timefold.solver.core.config.solver.termination.TerminationConfig;
 import java.util.List;
 import rigbrief.presolve.Candidate;
@@ -62,6 +63,8 @@ public final class LocalSearch {
                 .withEntityClasses(SlotChoice.class)
                 .withConstraintProviderClass(BuildConstraints.class)
                 .withRandomSeed(seed)
+                // Nobody reads the solver's meters, and two solvers side by side quarrel over them.
+                .withMonitoringConfig(new MonitoringConfig().withSolverMetricList(List.of()))
                 .withTerminationConfig(new TerminationConfig().withMoveCountLimit(moves))
                 .withPhases(phase);
     }

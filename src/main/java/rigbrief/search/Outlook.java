@@ -239,7 +239,8 @@ final class Outlook {
 
     private boolean tooLoud(double levelDba) {
         return brief.noise().mustDba().isPresent()
-                && Math.round((levelDba - CLOSE_DBA) * 100) > brief.noise().mustDba().getAsInt() * 100L;
+                && Math.round((levelDba - CLOSE_DBA) * 100)
+                        > brief.noise().mustDba().getAsInt() * 100L;
     }
 
     /** Whether a supply can feed a processor and a card, whatever else is in the machine. */
@@ -252,8 +253,8 @@ final class Outlook {
     }
 
     /**
-     * Points that a memory kit or a drive loses against the best of its kind, for a processor, a card and a
-     * board that are decided; never positive.
+     * Points that a memory kit or a drive loses against the best of its kind, for a processor, a
+     * card and a board that are decided; never positive.
      */
     double loss(Unfinished it, Candidate candidate) {
         Board board = (Board) it.part(Slot.BOARD);
@@ -275,8 +276,7 @@ final class Outlook {
         int mts =
                 Math.min(
                         memory.mts(),
-                        Math.min(
-                                board.memoryMts(modules), processor.memoryMts(memory.type())));
+                        Math.min(board.memoryMts(modules), processor.memoryMts(memory.type())));
         return foresight.atBestDrive(
                 processor,
                 (Graphics) it.part(Slot.GRAPHICS),
@@ -364,8 +364,9 @@ final class Outlook {
     }
 
     /**
-     * Everything that these goals read is decided, but for a second drive and a wireless card, which only cost
-     * watts, sound and places: no completion has more points than the build without them.
+     * Everything that these goals read is decided, but for a second drive and a wireless card,
+     * which only cost watts, sound and places: no completion has more points than the build without
+     * them.
      */
     private double decidedPoints(Unfinished it) {
         double points = unknownPoints;
@@ -409,8 +410,7 @@ final class Outlook {
         }
         double damping =
                 it.has(Slot.CASE) ? ((PcCase) it.part(Slot.CASE)).dampingDb() : mostDampingDb;
-        return foresight.withSupply(
-                level, pair.bounds, (Supply) it.part(Slot.SUPPLY), damping);
+        return foresight.withSupply(level, pair.bounds, (Supply) it.part(Slot.SUPPLY), damping);
     }
 
     private double levelWithoutSupply(Unfinished it, Pair pair) {

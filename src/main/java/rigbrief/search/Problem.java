@@ -1,6 +1,5 @@
 package rigbrief.search;
 
-import java.util.ArrayList;
 import java.util.List;
 import rigbrief.assess.Assessment;
 import rigbrief.assess.Assessor;
@@ -108,14 +107,22 @@ public record Problem(
     }
 
     /**
-     * The same, but the first broken rule ends it: for builds that would have to be sound to
-     * matter.
+     * The same, but the first broken rule ends it, and so does money when it alone shows that a
+     * build can't beat another.
+     *
+     * @param rival a sound build to beat; null for none
+     * @return null for a broken build or one that is beaten
      */
-    Standing soundStanding(Candidate[] choices) {
-        List<Candidate> list = new ArrayList<>(List.of(choices));
+    Standing soundStanding(Candidate[] choices, Standing rival, Objective objective) {
+        List<Candidate> list = List.of(choices);
         Build build = build(list);
         Assessment it = assessor.assess(build);
-        if (overLimit(it) > 0) {
+        long total = it.cost().totalMinor();
+        boolean hopeless =
+                rival != null
+                        && objective.first(mostPoints(), total)
+                                < objective.first(rival.points(), rival.totalMinor());
+        if (hopeless || total > limitMinor) {
             return null;
         }
         for (Rule rule : rules) {
@@ -123,6 +130,6 @@ public record Problem(
                 return null;
             }
         }
-        return new Standing(list, build, 0, points(it), it.cost().totalMinor());
+        return new Standing(list, build, 0, points(it), total);
     }
 }

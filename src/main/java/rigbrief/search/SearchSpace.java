@@ -7,6 +7,7 @@ import rigbrief.brief.Brief;
 import rigbrief.catalogue.Catalogue;
 import rigbrief.goal.Goal;
 import rigbrief.goal.Goals;
+import rigbrief.presolve.Candidate;
 import rigbrief.presolve.CandidateFinder;
 import rigbrief.presolve.Candidates;
 import rigbrief.rule.Rules;
@@ -35,5 +36,18 @@ public record SearchSpace(Assessor assessor, Candidates candidates, List<Goal> g
     /** The problem with a limit on money, in minor units. */
     public Problem within(long limitMinor) {
         return new Problem(assessor, candidates, Rules.ALL, goals, limitMinor);
+    }
+
+    /**
+     * A standing found in another space of the same brief and catalogue, with this space's own
+     * candidates.
+     */
+    public Standing rebound(Standing other) {
+        List<Candidate> choices = new ArrayList<>();
+        for (Candidate choice : other.choices()) {
+            choices.add(candidates.of(choice.slot()).get(choice.index()));
+        }
+        return new Standing(
+                choices, other.build(), other.excess(), other.points(), other.totalMinor());
     }
 }

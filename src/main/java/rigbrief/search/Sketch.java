@@ -1,6 +1,8 @@
 package rigbrief.search;
 
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import rigbrief.assess.Assessment;
 import rigbrief.goal.Goal;
 import rigbrief.presolve.Candidate;
@@ -12,6 +14,7 @@ final class Sketch {
     private final Objective objective;
     private final Candidate[] choices;
     private Assessment assessment;
+    private final Map<Goal, Long> points = new IdentityHashMap<>();
     private boolean broken;
 
     Sketch(Problem problem, Objective objective, Candidate[] choices) {
@@ -24,7 +27,10 @@ final class Sketch {
         return objective;
     }
 
-    /** By how much a rule is broken. Asked of every rule before any goal, in the order of the constraints. */
+    /**
+     * By how much a rule is broken. Asked of every rule before any goal, in the order of the
+     * constraints.
+     */
     long excess(Rule rule) {
         long excess = Problem.excess(rule, assessment());
         broken |= excess > 0;
@@ -41,10 +47,19 @@ final class Sketch {
         return assessment().cost().totalMinor();
     }
 
-    /** A goal's points; 0 without weight, and for a broken build, whose utility nobody will enjoy. */
+    /**
+     * A goal's points; 0 without weight, and for a broken build, whose utility nobody will enjoy.
+     */
     long points(Goal goal) {
-        int weight = problem.weight(goal);
-        return weight == 0 || broken ? 0 : (long) weight * goal.utility(assessment());
+        if (broken) {
+            return 0;
+        }
+        return points.computeIfAbsent(
+                goal,
+                any -> {
+                    int weight = problem.weight(goal);
+                    return weight == 0 ? 0 : (long) weight * goal.utility(assessment());
+                });
     }
 
     private Assessment assessment() {

@@ -83,7 +83,10 @@ final class Unfinished {
         this.pair = known;
     }
 
-    /** A level that holds while processor, card, board, case, cooler and fans stay decided; computed once for them. */
+    /**
+     * A level that holds while processor, card, board, case, cooler and fans stay decided; computed
+     * once for them.
+     */
     double shelteredLevelDba(java.util.function.DoubleSupplier compute) {
         if (Double.isNaN(shelteredDba)) {
             shelteredDba = compute.getAsDouble();

@@ -46,7 +46,8 @@ class ContractTest {
     private static JsonNode schema(String name) throws IOException {
         return new ObjectMapper()
                 .readTree(
-                        ReportInfo.class.getResourceAsStream("/rigbrief/schema/" + name + ".schema.json"));
+                        ReportInfo.class.getResourceAsStream(
+                                "/rigbrief/schema/" + name + ".schema.json"));
     }
 
     private static List<String> words(JsonNode list) {

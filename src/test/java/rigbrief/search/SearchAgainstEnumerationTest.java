@@ -17,6 +17,7 @@ import rigbrief.catalogue.Catalogue;
 class SearchAgainstEnumerationTest {
     /** Cases that have a build at all; those without are compared too, and not counted. */
     private static final int CASES = 100;
+
     private static final long STEPS = 50_000_000;
     private static final List<Double> WORTHS = List.of(0.05, 0.3, 1.0);
 

@@ -78,7 +78,7 @@ public final class SceneMix {
         double spread = sigma < NO_SPREAD ? 0 : sigma;
         SceneMix mix = new SceneMix(frameMs, timeShares, capMs, spread);
         return new Rates(
-                MILLISECONDS / mix.meanMs, MILLISECONDS / Math.max(capMs, mix.slowestMs(capMs)));
+                MILLISECONDS / mix.meanMs, MILLISECONDS / Math.max(capMs, mix.slowestMs()));
     }
 
     /**
@@ -145,12 +145,9 @@ public final class SceneMix {
                 + frameMs * NormalDistribution.atMost(sigma - z);
     }
 
-    private double slowestMs(double capMs) {
-        if (sigma == 0) {
-            return slowestWithoutSpreadMs();
-        }
-        double logCap = Math.log(capMs);
-        return capMs > 0 && shareAbove(logCap) <= SLOWEST_SHARE ? capMs : Math.exp(slowestLogMs());
+    /** Without the cap, which lifts a percentile as it lifts a frame. */
+    private double slowestMs() {
+        return sigma == 0 ? slowestWithoutSpreadMs() : Math.exp(slowestLogMs());
     }
 
     /** The least of the scenes' times which at most one frame in a hundred exceeds. */

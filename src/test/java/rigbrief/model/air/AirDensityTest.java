@@ -36,8 +36,7 @@ class AirDensityTest {
     /** By hand: 98 066 / (287 x 308.15) = 1.1089 kg/m³, the density that AIR-02 starts from. */
     @Test
     void density_follows_the_ideal_gas_law() {
-        assertThat(AirDensity.atPressureKgM3(35, 98_066))
-                .isCloseTo(1.1089, withinPercentage(0.1));
+        assertThat(AirDensity.atPressureKgM3(35, 98_066)).isCloseTo(1.1089, withinPercentage(0.1));
         assertThat(AirDensity.pressureShare(0)).isEqualTo(1);
     }
 

@@ -58,8 +58,8 @@ class AirflowTest {
     }
 
     /**
-     * Source: a fan maker's application note, cfm = 3160 x kW / °F. The constant is this law at
-     * one air: 1.8 / (3.16 x cubic feet a minute in m³/s) = 1206.9 J/(m³ K), within 0.3 % of the
+     * Source: a fan maker's application note, cfm = 3160 x kW / °F. The constant is this law at one
+     * air: 1.8 / (3.16 x cubic feet a minute in m³/s) = 1206.9 J/(m³ K), within 0.3 % of the
      * handbook's 20 °C air (1.204 kg/m³ x 1005 J/(kg K)).
      */
     @Test

@@ -87,8 +87,8 @@ class OperatingPointTest {
     }
 
     /**
-     * By hand: the strong fan alone meets the stiff case at p = 0.01 x 35.826² = 12.8 Pa, above
-     * the 2 Pa of the weak one, which therefore adds nothing.
+     * By hand: the strong fan alone meets the stiff case at p = 0.01 x 35.826² = 12.8 Pa, above the
+     * 2 Pa of the weak one, which therefore adds nothing.
      */
     @Test
     void a_fan_too_weak_for_the_pressure_gives_nothing_and_lets_nothing_back() {
@@ -138,8 +138,7 @@ class OperatingPointTest {
             @ForAll @DoubleRange(min = 0, max = 0.01) @Scale(6) double paPerM3h2) {
         var impedance = new CaseImpedance(paPerM3h2);
         List<FanCurve> before = Collections.nCopies(count, FAN);
-        List<FanCurve> after =
-                new ArrayList<>(List.of(new FanCurve(freeFlowM3h, shutoffPa)));
+        List<FanCurve> after = new ArrayList<>(List.of(new FanCurve(freeFlowM3h, shutoffPa)));
         after.addAll(before);
 
         assertThat(OperatingPoint.parallelM3h(after, impedance))

@@ -28,6 +28,7 @@ class CoolerResistanceTest {
     @Test
     void no_speed_reaches_a_resistance_of_nothing() {
         assertThat(CoolerResistance.speedFor(0.2, 0)).isEqualTo(Double.POSITIVE_INFINITY);
+        assertThat(CoolerResistance.speedFor(0, 0)).isEqualTo(Double.POSITIVE_INFINITY);
         assertThat(CoolerResistance.speedFor(0.2, -1)).isEqualTo(Double.POSITIVE_INFINITY);
         assertThat(CoolerResistance.speedFor(0.2, Double.NaN)).isEqualTo(Double.POSITIVE_INFINITY);
     }

@@ -27,8 +27,7 @@ class FanSpeedSolverTest {
     private static final Processor PROCESSOR = new Processor(120, 90, 0.25, 35);
     private static final Card CARD = new Card(250, 83, 0.2, 36, SILENT);
     private static final Seat SEAT = new Seat(0, 1, SILENT);
-    private static final CoolingCase USUAL =
-            new CoolingCase(AIR, PROCESSOR, CARD, SILENT, SEAT, 5);
+    private static final CoolingCase USUAL = new CoolingCase(AIR, PROCESSOR, CARD, SILENT, SEAT, 5);
 
     /**
      * By hand: the air in the case is at 22 + 10 = 32 °C; processor 32 + 120 x 0.25 = 62 °C; card
@@ -108,8 +107,7 @@ class FanSpeedSolverTest {
     @Test
     void a_hopeless_case_runs_flat_out_and_says_by_how_much() {
         var hopeless =
-                new CoolingCase(
-                        AIR, new Processor(300, 100, 0.25, 35), Card.NONE, SILENT, SEAT, 5);
+                new CoolingCase(AIR, new Processor(300, 100, 0.25, 35), Card.NONE, SILENT, SEAT, 5);
 
         var speeds = FanSpeedSolver.quietest(hopeless);
 
@@ -150,6 +148,43 @@ class FanSpeedSolverTest {
         assertThat(FanSpeedSolver.quietest(silentFans).caseShare()).isEqualTo(0.2);
     }
 
+    /**
+     * By hand: 90 °C less the margin of 5 K less 32 °C leave 53 K to 120 W at 0.44 K/W (52.8 K),
+     * but only 52.5 K with the case fans at 95 %; so full case speed, and (52.8 / 53)² of the
+     * cooler's.
+     */
+    @Test
+    void full_case_speed_is_one_of_the_choices() {
+        var tight =
+                new CoolingCase(AIR, new Processor(120, 90, 0.44, 35), Card.NONE, SILENT, SEAT, 5);
+
+        var speeds = FanSpeedSolver.quietest(tight);
+
+        assertThat(speeds.caseShare()).isEqualTo(1);
+        assertThat(speeds.coolerShare()).isCloseTo(0.9925, within(0.0001));
+        assertThat(speeds.excessK()).isZero();
+    }
+
+    /** By hand: without heat in the case all 63 K are there, and 63 / 120 K/W need them all. */
+    @Test
+    void a_cooler_that_needs_exactly_its_full_speed_is_cool_enough() {
+        var exact =
+                new CoolingCase(
+                        new Air(22, 1.2, 0, 120, 32),
+                        new Processor(120, 90, 63.0 / 120, 35),
+                        new Card(15, 83, 0.2, 20, 60),
+                        SILENT,
+                        SEAT,
+                        5);
+
+        var speeds = FanSpeedSolver.quietest(exact);
+
+        assertThat(speeds.caseShare()).isEqualTo(0.2);
+        assertThat(speeds.coolerShare()).isEqualTo(1);
+        assertThat(speeds.cardRatio()).isEqualTo(CardCooling.MOST_RATIO);
+        assertThat(speeds.excessK()).isZero();
+    }
+
     @Test
     void a_speed_that_is_no_speed_is_refused() {
         refused("speedShare", () -> FanSpeedSolver.at(USUAL, 1, 0, 1));
@@ -183,8 +218,7 @@ class FanSpeedSolverTest {
     @Property(tries = 60)
     void no_finer_grid_of_speeds_is_cool_and_quieter(@ForAll("builds") CoolingCase build) {
         var found = FanSpeedSolver.quietest(build);
-        double leastRatio =
-                CardCooling.leastRatio(build.card().loadDba(), build.card().idleDba());
+        double leastRatio = CardCooling.leastRatio(build.card().loadDba(), build.card().idleDba());
 
         double bestDba = Double.POSITIVE_INFINITY;
         for (int step = 4; step <= 20; step++) {

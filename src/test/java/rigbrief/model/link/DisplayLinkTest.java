@@ -39,44 +39,44 @@ class DisplayLinkTest {
     @CsvSource(
             textBlock =
                     """
-            1920, 1080, 60, 24, 3.324, 3.200, yes, yes, yes, yes, yes, yes, yes, yes, yes, yes, yes
-            1920, 1080, 60, 30, 4.155, 4.000, yes, yes, yes, yes, yes, yes, yes, yes, yes, yes, yes
-            1920, 1080, 144, 24, 8.316, 7.997, RBv2, yes, yes, yes, yes, yes, yes, yes, yes, yes, yes
-            1920, 1080, 144, 30, 10.395, 9.996, no, yes, yes, yes, yes, yes, yes, yes, yes, yes, yes
-            1920, 1080, 240, 24, 14.556, 13.997, no, RBv2, yes, yes, yes, yes, yes, yes, yes, yes, yes
-            1920, 1080, 240, 30, 18.195, 17.496, no, no, yes, yes, yes, yes, no, yes, yes, yes, yes
-            2560, 1440, 60, 24, 5.796, 5.630, yes, yes, yes, yes, yes, yes, yes, yes, yes, yes, yes
-            2560, 1440, 60, 30, 7.245, 7.038, yes, yes, yes, yes, yes, yes, yes, yes, yes, yes, yes
-            2560, 1440, 144, 24, 14.502, 14.078, no, RBv2, yes, yes, yes, yes, yes, yes, yes, yes, yes
-            2560, 1440, 144, 30, 18.128, 17.598, no, no, yes, yes, yes, yes, no, yes, yes, yes, yes
-            2560, 1440, 165, 24, 16.788, 16.298, no, no, yes, yes, yes, yes, yes, yes, yes, yes, yes
-            2560, 1440, 165, 30, 20.985, 20.373, no, no, yes, yes, yes, yes, no, yes, yes, yes, yes
-            2560, 1440, 240, 24, 25.362, 24.619, no, no, no, yes, yes, yes, no, yes, yes, yes, yes
-            2560, 1440, 240, 30, 31.703, 30.774, no, no, no, no, yes, yes, no, no, yes, yes, yes
-            3440, 1440, 60, 24, 7.674, 7.507, yes, yes, yes, yes, yes, yes, yes, yes, yes, yes, yes
-            3440, 1440, 60, 30, 9.592, 9.384, no, yes, yes, yes, yes, yes, yes, yes, yes, yes, yes
-            3440, 1440, 100, 24, 13.044, 12.756, no, yes, yes, yes, yes, yes, yes, yes, yes, yes, yes
-            3440, 1440, 100, 30, 16.305, 15.946, no, no, yes, yes, yes, yes, yes, yes, yes, yes, yes
-            3440, 1440, 144, 24, 19.194, 18.771, no, no, yes, yes, yes, yes, no, yes, yes, yes, yes
-            3440, 1440, 144, 30, 23.992, 23.463, no, no, no, yes, yes, yes, no, yes, yes, yes, yes
-            3840, 2160, 30, 24, 6.306, 6.184, yes, yes, yes, yes, yes, yes, yes, yes, yes, yes, yes
-            3840, 2160, 30, 30, 7.883, 7.730, yes, yes, yes, yes, yes, yes, yes, yes, yes, yes, yes
-            3840, 2160, 60, 24, 12.798, 12.543, no, yes, yes, yes, yes, yes, yes, yes, yes, yes, yes
-            3840, 2160, 60, 30, 15.998, 15.678, no, no, yes, yes, yes, yes, yes, yes, yes, yes, yes
-            3840, 2160, 120, 24, 26.346, 25.819, no, no, no, yes, yes, yes, no, RBv2, yes, yes, yes
-            3840, 2160, 120, 30, 32.932, 32.274, no, no, no, no, yes, yes, no, no, yes, yes, yes
-            3840, 2160, 144, 24, 31.986, 31.349, no, no, no, no, yes, yes, no, no, yes, yes, yes
-            3840, 2160, 144, 30, 39.983, 39.186, no, no, no, no, no, yes, no, no, no, yes, yes
-            3840, 2160, 240, 24, 55.962, 54.845, no, no, no, no, no, no, no, no, no, no, yes
-            3840, 2160, 240, 30, 69.953, 68.556, no, no, no, no, no, no, no, no, no, no, yes
-            5120, 1440, 120, 24, 23.184, 22.838, no, no, no, yes, yes, yes, no, yes, yes, yes, yes
-            5120, 1440, 120, 30, 28.980, 28.548, no, no, no, no, yes, yes, no, no, yes, yes, yes
-            5120, 1440, 240, 24, 49.236, 48.492, no, no, no, no, no, no, no, no, no, yes, yes
-            5120, 1440, 240, 30, 61.545, 60.615, no, no, no, no, no, no, no, no, no, no, yes
-            5120, 2880, 60, 24, 22.518, 22.179, no, no, no, yes, yes, yes, no, yes, yes, yes, yes
-            5120, 2880, 60, 30, 28.148, 27.724, no, no, no, yes, yes, yes, no, no, yes, yes, yes
-            7680, 4320, 60, 24, 50.154, 49.648, no, no, no, no, no, no, no, no, no, yes, yes
-            7680, 4320, 60, 30, 62.693, 62.060, no, no, no, no, no, no, no, no, no, no, yes
+            1920,1080,60,24,3.324,3.200,yes,yes,yes,yes,yes,yes,yes,yes,yes,yes,yes
+            1920,1080,60,30,4.155,4.000,yes,yes,yes,yes,yes,yes,yes,yes,yes,yes,yes
+            1920,1080,144,24,8.316,7.997,RBv2,yes,yes,yes,yes,yes,yes,yes,yes,yes,yes
+            1920,1080,144,30,10.395,9.996,no,yes,yes,yes,yes,yes,yes,yes,yes,yes,yes
+            1920,1080,240,24,14.556,13.997,no,RBv2,yes,yes,yes,yes,yes,yes,yes,yes,yes
+            1920,1080,240,30,18.195,17.496,no,no,yes,yes,yes,yes,no,yes,yes,yes,yes
+            2560,1440,60,24,5.796,5.630,yes,yes,yes,yes,yes,yes,yes,yes,yes,yes,yes
+            2560,1440,60,30,7.245,7.038,yes,yes,yes,yes,yes,yes,yes,yes,yes,yes,yes
+            2560,1440,144,24,14.502,14.078,no,RBv2,yes,yes,yes,yes,yes,yes,yes,yes,yes
+            2560,1440,144,30,18.128,17.598,no,no,yes,yes,yes,yes,no,yes,yes,yes,yes
+            2560,1440,165,24,16.788,16.298,no,no,yes,yes,yes,yes,yes,yes,yes,yes,yes
+            2560,1440,165,30,20.985,20.373,no,no,yes,yes,yes,yes,no,yes,yes,yes,yes
+            2560,1440,240,24,25.362,24.619,no,no,no,yes,yes,yes,no,yes,yes,yes,yes
+            2560,1440,240,30,31.703,30.774,no,no,no,no,yes,yes,no,no,yes,yes,yes
+            3440,1440,60,24,7.674,7.507,yes,yes,yes,yes,yes,yes,yes,yes,yes,yes,yes
+            3440,1440,60,30,9.592,9.384,no,yes,yes,yes,yes,yes,yes,yes,yes,yes,yes
+            3440,1440,100,24,13.044,12.756,no,yes,yes,yes,yes,yes,yes,yes,yes,yes,yes
+            3440,1440,100,30,16.305,15.946,no,no,yes,yes,yes,yes,yes,yes,yes,yes,yes
+            3440,1440,144,24,19.194,18.771,no,no,yes,yes,yes,yes,no,yes,yes,yes,yes
+            3440,1440,144,30,23.992,23.463,no,no,no,yes,yes,yes,no,yes,yes,yes,yes
+            3840,2160,30,24,6.306,6.184,yes,yes,yes,yes,yes,yes,yes,yes,yes,yes,yes
+            3840,2160,30,30,7.883,7.730,yes,yes,yes,yes,yes,yes,yes,yes,yes,yes,yes
+            3840,2160,60,24,12.798,12.543,no,yes,yes,yes,yes,yes,yes,yes,yes,yes,yes
+            3840,2160,60,30,15.998,15.678,no,no,yes,yes,yes,yes,yes,yes,yes,yes,yes
+            3840,2160,120,24,26.346,25.819,no,no,no,yes,yes,yes,no,RBv2,yes,yes,yes
+            3840,2160,120,30,32.932,32.274,no,no,no,no,yes,yes,no,no,yes,yes,yes
+            3840,2160,144,24,31.986,31.349,no,no,no,no,yes,yes,no,no,yes,yes,yes
+            3840,2160,144,30,39.983,39.186,no,no,no,no,no,yes,no,no,no,yes,yes
+            3840,2160,240,24,55.962,54.845,no,no,no,no,no,no,no,no,no,no,yes
+            3840,2160,240,30,69.953,68.556,no,no,no,no,no,no,no,no,no,no,yes
+            5120,1440,120,24,23.184,22.838,no,no,no,yes,yes,yes,no,yes,yes,yes,yes
+            5120,1440,120,30,28.980,28.548,no,no,no,no,yes,yes,no,no,yes,yes,yes
+            5120,1440,240,24,49.236,48.492,no,no,no,no,no,no,no,no,no,yes,yes
+            5120,1440,240,30,61.545,60.615,no,no,no,no,no,no,no,no,no,no,yes
+            5120,2880,60,24,22.518,22.179,no,no,no,yes,yes,yes,no,yes,yes,yes,yes
+            5120,2880,60,30,28.148,27.724,no,no,no,yes,yes,yes,no,no,yes,yes,yes
+            7680,4320,60,24,50.154,49.648,no,no,no,no,no,no,no,no,no,yes,yes
+            7680,4320,60,30,62.693,62.060,no,no,no,no,no,no,no,no,no,no,yes
             """)
     void every_mode_fits_the_links_that_the_standards_say(ArgumentsAccessor row) {
         for (int i = 0; i < LINKS.size(); i++) {
@@ -210,6 +210,47 @@ class DisplayLinkTest {
 
         assertThat(result.carried()).isEqualTo(Carried.NO);
         assertThat(result.availableBitsPerSecond()).isEqualTo(25_920_000_000L);
+    }
+
+    /** Source: edid-decode, 480.00 MHz by RBv1; by hand x 30 bits = 14.4 Gbit/s, HDMI 2.0's all. */
+    @Test
+    void a_mode_that_fills_the_link_to_the_last_bit_fits() {
+        var result =
+                DisplayLink.carries(
+                        LinkStandard.HDMI_2_0, LinkStandard.HDMI_2_0, 2560, 1440, 116, 10);
+
+        assertThat(result.carried()).isEqualTo(Carried.UNCOMPRESSED);
+        assertThat(result.timing()).isEqualTo(TimingRule.CVT_RB1);
+        assertThat(result.requiredBitsPerSecond())
+                .isEqualTo(result.availableBitsPerSecond())
+                .isEqualTo(14_400_000_000L);
+    }
+
+    /** Source: edid-decode, 2000.00 MHz by RBv1; by hand x 8 bits = 16 Gbit/s, this link's all. */
+    @Test
+    void a_compressed_mode_that_fills_the_link_to_the_last_bit_fits() {
+        var result =
+                DisplayLink.carries(
+                        LinkStandard.HDMI_FRL18, LinkStandard.HDMI_FRL18, 5120, 2880, 124, 8);
+
+        assertThat(result.carried()).isEqualTo(Carried.COMPRESSED);
+        assertThat(result.timing()).isEqualTo(TimingRule.CVT_RB1);
+        assertThat(result.requiredBitsPerSecond()).isEqualTo(result.availableBitsPerSecond());
+    }
+
+    /**
+     * Source: edid-decode, 3176.50 MHz by RBv1 and 3106.005 MHz by RBv2; by hand x 8 bits 25.412
+     * and 24.848 Gbit/s, of which 25.312 are there.
+     */
+    @Test
+    void compression_takes_the_second_blanking_where_the_first_is_too_much() {
+        var result =
+                DisplayLink.carries(
+                        LinkStandard.DP_HBR3_DSC, LinkStandard.DP_HBR3_DSC, 3440, 1440, 478, 8);
+
+        assertThat(result.carried()).isEqualTo(Carried.COMPRESSED);
+        assertThat(result.timing()).isEqualTo(TimingRule.CVT_RB2);
+        assertThat(result.requiredBitsPerSecond()).isEqualTo(3_106_005_000L * 8);
     }
 
     @Test

@@ -82,7 +82,8 @@ class TimingToolIT {
 
         assertThat(read).isEqualTo(displays).isPositive();
         assertThat(modes()).hasSizeGreaterThan(50).allMatch(it -> it.widthPx() % 8 == 0);
-        assertThat(modes().stream().filter(it -> !isOfTheSample(it))).hasSizeGreaterThanOrEqualTo(50);
+        assertThat(modes().stream().filter(it -> !isOfTheSample(it)))
+                .hasSizeGreaterThanOrEqualTo(50);
     }
 
     private static boolean isOfTheSample(Mode mode) {
@@ -135,8 +136,8 @@ class TimingToolIT {
 
     /**
      * The second program takes reduced blanking at multiples of 60 Hz only, and works its clock out
-     * from the line period estimated, which leaves it lower: 0.25 to 0.5 MHz in most modes, 1 MHz in
-     * the fastest.
+     * from the line period estimated, which leaves it lower: 0.25 to 0.5 MHz in most modes, 1 MHz
+     * in the fastest.
      */
     @ParameterizedTest
     @MethodSource("modesAtMultiplesOfSixty")
@@ -184,8 +185,7 @@ class TimingToolIT {
     private static String run(List<String> command) throws IOException, InterruptedException {
         Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
         process.getOutputStream().close();
-        String output =
-                new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        String output = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         assertThat(process.waitFor()).as("%s: %s", command, output).isZero();
         return output;
     }

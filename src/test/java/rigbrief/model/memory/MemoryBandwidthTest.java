@@ -48,10 +48,11 @@ class MemoryBandwidthTest {
         assertThat(MemoryBandwidth.moduleName(generation, ratedMts)).isEqualTo(name);
     }
 
-    /** By hand: 2665 MT/s is no rounded third and stays as it is, 2667 is 2666 2/3. */
+    /** By hand: 2665 and 3199 MT/s are no rounded thirds and stay, 2667 is 2666 2/3. */
     @Test
     void only_a_rate_sold_rounded_is_taken_for_a_third() {
         assertThat(MemoryBandwidth.bytesPerSecond(2_665, 1)).isCloseTo(2_665 * 8e6, within(1.0));
+        assertThat(MemoryBandwidth.bytesPerSecond(3_199, 1)).isCloseTo(3_199 * 8e6, within(1.0));
         assertThat(MemoryBandwidth.bytesPerSecond(2_667, 1))
                 .isEqualTo(MemoryBandwidth.bytesPerSecond(2_666, 1));
     }

@@ -41,8 +41,19 @@ class AWeightingTest {
     /** Source: the same table's rows at third octaves, 1000 x 10^(n/10) Hz. */
     @ParameterizedTest
     @CsvSource({
-        "-10,-19.1", "-7,-10.9", "-5,-6.6", "-4,-4.8", "-2,-1.9", "-1,-0.8", "1,0.6",
-        "2,1.0", "4,1.3", "5,1.2", "7,0.5", "8,-0.1", "10,-2.5"
+        "-10,-19.1",
+        "-7,-10.9",
+        "-5,-6.6",
+        "-4,-4.8",
+        "-2,-1.9",
+        "-1,-0.8",
+        "1,0.6",
+        "2,1.0",
+        "4,1.3",
+        "5,1.2",
+        "7,0.5",
+        "8,-0.1",
+        "10,-2.5"
     })
     void the_formula_meets_the_third_octaves(int thirds, double weightDb) {
         assertThat(AWeighting.weightDb(1_000 * Math.pow(10, thirds / 10.0)))

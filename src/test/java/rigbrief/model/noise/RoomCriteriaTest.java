@@ -1,6 +1,7 @@
 package rigbrief.model.noise;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static rigbrief.model.Refused.refused;
 
@@ -19,8 +20,7 @@ class RoomCriteriaTest {
     @Test
     @DisplayName("SND-08: that row of octaves is rated NR 27.96, governed by 250 Hz, so NR 28")
     void the_highest_band_governs() {
-        var rating =
-                RoomCriteria.rating(OctaveBand.HZ_31_5, 55, 50, 45, 38, 32, 27, 22, 18, 15);
+        var rating = RoomCriteria.rating(OctaveBand.HZ_31_5, 55, 50, 45, 38, 32, 27, 22, 18, 15);
 
         assertThat(rating.rating()).isCloseTo(27.96, within(0.01));
         assertThat(rating.governedBy()).isEqualTo(OctaveBand.HZ_250);
@@ -76,7 +76,11 @@ class RoomCriteriaTest {
     @Test
     void the_band_without_a_curve_is_refused() {
         refused("octaveDb", () -> RoomCriteria.curveDb(30, OctaveBand.HZ_16000));
-        refused("octaveDb", () -> RoomCriteria.rating(OctaveBand.HZ_8000, 20, 20));
+        assertThatThrownBy(() -> RoomCriteria.rating(OctaveBand.HZ_4000, 20, 20, 20))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage(
+                        "octaveDb: found 3 from 4000.0 Hz on, expected at most 2; leave out the"
+                                + " last");
     }
 
     @Property(tries = 200)

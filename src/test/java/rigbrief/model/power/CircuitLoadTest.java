@@ -32,8 +32,7 @@ class CircuitLoadTest {
     @Test
     @DisplayName("ELEC-03: that load and a 60 W display use 1004 of 1440 W, which fits")
     void a_build_and_its_display_on_one_circuit() {
-        var statement =
-                CircuitLoad.statement(850 / 0.9 + 60, 15, 120, NORTH_AMERICAN_SHARE);
+        var statement = CircuitLoad.statement(850 / 0.9 + 60, 15, 120, NORTH_AMERICAN_SHARE);
 
         assertThat(statement.fits()).isTrue();
         assertThat(statement.loadMw()).isEqualTo(1_004_444);

@@ -51,7 +51,14 @@ class EcodesignEnergyTest {
     /** Source: the same annex, first and further graphics cards of classes G1 to G7. */
     @ParameterizedTest
     @CsvSource({
-        "0,0,0", "1,34,20", "2,54,32", "3,69,41", "4,100,59", "5,133,78", "6,166,98", "7,225,133"
+        "0,0,0",
+        "1,34,20",
+        "2,54,32",
+        "3,69,41",
+        "4,100,59",
+        "5,133,78",
+        "6,166,98",
+        "7,225,133"
     })
     void graphics_cards_add_by_their_class(int cardClass, int firstKwh, int furtherKwh) {
         assertThat(EcodesignEnergy.graphicsKwh(cardClass, true)).isEqualTo(firstKwh);

@@ -12,8 +12,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 class EfficiencyLevelTest {
 
     /**
-     * Source: the 80 PLUS programme's certification table in a trade-press reproduction; percent
-     * at 20, 50 and 100 % load for 115 V internal, 230 V redundant, 230 V EU internal.
+     * Source: the 80 PLUS programme's certification table in a trade-press reproduction; percent at
+     * 20, 50 and 100 % load for 115 V internal, 230 V redundant, 230 V EU internal.
      */
     @ParameterizedTest
     @CsvSource({
@@ -39,8 +39,7 @@ class EfficiencyLevelTest {
         assertPoints(level, MainsColumn.V230_EU_INTERNAL, eu20, eu50, eu100);
         assertThat(level.isOffered(MainsColumn.V230_REDUNDANT)).isEqualTo(redundant20 != null);
         if (redundant20 != null) {
-            assertPoints(
-                    level, MainsColumn.V230_REDUNDANT, redundant20, redundant50, redundant100);
+            assertPoints(level, MainsColumn.V230_REDUNDANT, redundant20, redundant50, redundant100);
         }
     }
 
@@ -100,8 +99,6 @@ class EfficiencyLevelTest {
     @Test
     void an_unknown_level_is_not_found_and_a_missing_column_refused() {
         assertThat(EfficiencyLevel.find("copper")).isEmpty();
-        refused(
-                "column",
-                () -> EfficiencyLevel.WHITE.rowFor(MainsColumn.V230_REDUNDANT));
+        refused("column", () -> EfficiencyLevel.WHITE.rowFor(MainsColumn.V230_REDUNDANT));
     }
 }

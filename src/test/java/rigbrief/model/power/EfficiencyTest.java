@@ -77,8 +77,7 @@ class EfficiencyTest {
 
     /** Source: the levels are ordered; each asks at least as much as the one below it. */
     @Property(tries = 300)
-    void a_higher_level_is_never_worse(
-            @ForAll @DoubleRange(min = 0.2, max = 1) double loadShare) {
+    void a_higher_level_is_never_worse(@ForAll @DoubleRange(min = 0.2, max = 1) double loadShare) {
         for (int i = WHITE.ordinal(); i < TITANIUM.ordinal(); i++) {
             EfficiencyLevel lower = EfficiencyLevel.values()[i];
             EfficiencyLevel higher = EfficiencyLevel.values()[i + 1];

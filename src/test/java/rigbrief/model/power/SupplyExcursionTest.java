@@ -51,12 +51,7 @@ class SupplyExcursionTest {
 
     /** Source: the same guide, table 3-3, percentages for both kinds of supply. */
     @ParameterizedTest
-    @CsvSource({
-        "0.1,150,200,0.05",
-        "1,145,180,0.08",
-        "10,135,160,0.125",
-        "100,110,120,0.25"
-    })
+    @CsvSource({"0.1,150,200,0.05", "1,145,180,0.08", "10,135,160,0.125", "100,110,120,0.25"})
     void each_row_is_that_of_the_table(
             double durationMs, int smallPercent, int largePercent, double dutyShare) {
         assertThat(SupplyExcursion.allowedW(ATX3_1, 1_000, false, durationMs))
@@ -70,8 +65,7 @@ class SupplyExcursionTest {
     @ParameterizedTest
     @CsvSource({"2000,0.05,918", "1800,0.08,897", "1600,0.125,882", "1200,0.25,924"})
     void low_levels_are_those_of_the_worked_table(double highW, double dutyShare, long lowW) {
-        assertThat(Math.round(SupplyExcursion.lowLevelW(1_000, highW, dutyShare)))
-                .isEqualTo(lowW);
+        assertThat(Math.round(SupplyExcursion.lowLevelW(1_000, highW, dutyShare))).isEqualTo(lowW);
     }
 
     /** Source: the same table: "up to 450 W" belongs to the lower column. */

@@ -68,8 +68,7 @@ class SupplyLossTest {
 
                 assertThat(loss.lossShare(0.2)).isPositive();
                 assertThat(loss.efficiency(0.2))
-                        .isCloseTo(
-                                Efficiency.at(level, column, 0.2).orElseThrow(), within(1e-12));
+                        .isCloseTo(Efficiency.at(level, column, 0.2).orElseThrow(), within(1e-12));
             }
         }
     }
@@ -80,6 +79,25 @@ class SupplyLossTest {
         assertThat(SupplyLoss.LOAD_SHARE.remark(0.05)).isEmpty();
     }
 
+    /**
+     * By hand: losses of 0.2 x (1/0.8 - 1), 0.5 x (1/0.8 - 1) and 1 x (1/0.8 - 1) lie on the line
+     * 0.25 x; with 1/0.5 - 1 at the end the curve 0.25 x gains 0.75 x (x - 0.2)(x - 0.5) / 0.4.
+     */
+    @Test
+    void a_curve_is_laid_through_any_three_points() {
+        double[] loadShares = {0.2, 0.5, 1};
+
+        var line = SupplyLoss.throughFirstThree(loadShares, new double[] {0.8, 0.8, 0.8});
+        var curve = SupplyLoss.throughFirstThree(loadShares, new double[] {0.8, 0.8, 0.5});
+
+        assertThat(line.constant()).isCloseTo(0, within(1e-12));
+        assertThat(line.linear()).isCloseTo(0.25, within(1e-12));
+        assertThat(line.square()).isCloseTo(0, within(1e-12));
+        assertThat(curve.constant()).isCloseTo(0.1875, within(1e-12));
+        assertThat(curve.linear()).isCloseTo(0.25 - 1.3125, within(1e-12));
+        assertThat(curve.square()).isCloseTo(1.875, within(1e-12));
+    }
+
     @Test
     void nonsense_is_refused() {
         refused("constant", () -> new SupplyLoss(Double.NaN, 0, 0));
@@ -87,8 +105,6 @@ class SupplyLossTest {
         refused("square", () -> new SupplyLoss(0, 0, Double.NaN));
         refused("loadShare", () -> GOLD.lossShare(-0.1));
         refused("loadShare", () -> GOLD.efficiency(0));
-        refused(
-                "column",
-                () -> SupplyLoss.of(EfficiencyLevel.RUBY, MainsColumn.V115_INTERNAL));
+        refused("column", () -> SupplyLoss.of(EfficiencyLevel.RUBY, MainsColumn.V115_INTERNAL));
     }
 }

@@ -12,8 +12,14 @@ class SupplySizeTest {
     /** By hand: load / share, then the next size on sale (common practice). */
     @ParameterizedTest
     @CsvSource({
-        "0,0.8,300", "240,0.8,300", "240.001,0.8,350", "400,0.8,500", "401,0.8,550",
-        "500,0.8,650", "700,1,750", "1280,0.8,1600"
+        "0,0.8,300",
+        "240,0.8,300",
+        "240.001,0.8,350",
+        "400,0.8,500",
+        "401,0.8,550",
+        "500,0.8,650",
+        "700,1,750",
+        "1280,0.8,1600"
     })
     void the_least_size_keeps_the_planned_share(double loadW, double share, int sizeW) {
         assertThat(SupplySize.leastW(loadW, share)).hasValue(sizeW);

@@ -19,7 +19,8 @@ class WallPowerTest {
 
     /** By hand: 375 / 0.90 = 416.667. */
     @Test
-    @DisplayName("EFF-01: half of a 750 W Gold supply at 115 V draws 416.667 W, 41.667 W of it heat")
+    @DisplayName(
+            "EFF-01: half of a 750 W Gold supply at 115 V draws 416.667 W, 41.667 W of it heat")
     void half_load() {
         assertThat(WallPower.acW(375, 750, GOLD, V115_INTERNAL)).isCloseTo(416.667, within(0.001));
         assertThat(WallPower.heatW(375, 750, GOLD, V115_INTERNAL)).isCloseTo(41.667, within(0.001));

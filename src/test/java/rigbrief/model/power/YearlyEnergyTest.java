@@ -63,8 +63,7 @@ class YearlyEnergyTest {
     @Test
     void cost_counts_whole_watt_hours_and_keeps_every_digit() {
         assertThat(YearlyEnergy.cost(0.1235, new BigDecimal("2"))).isEqualByComparingTo("0.248");
-        assertThat(YearlyEnergy.cost(1, new BigDecimal("0.31415")))
-                .isEqualByComparingTo("0.31415");
+        assertThat(YearlyEnergy.cost(1, new BigDecimal("0.31415"))).isEqualByComparingTo("0.31415");
         assertThat(YearlyEnergy.cost(100, BigDecimal.ZERO)).isEqualByComparingTo("0");
     }
 

@@ -186,7 +186,8 @@ class FrameStatisticsTest {
 
     @Property(tries = 300)
     void no_low_is_above_the_average_nor_the_average_above_the_mean_of_rates(
-            @ForAll @Size(min = 1, max = 60) List<@DoubleRange(min = 1, max = 100) Double> frameMs) {
+            @ForAll @Size(min = 1, max = 60)
+                    List<@DoubleRange(min = 1, max = 100) Double> frameMs) {
         var statistics = FrameStatistics.of(array(frameMs));
         double averagePerS = statistics.averagePerS();
 
@@ -198,8 +199,7 @@ class FrameStatisticsTest {
 
     @Property(tries = 100)
     void the_order_of_frames_changes_nothing(
-            @ForAll @Size(min = 2, max = 40) List<@DoubleRange(min = 1, max = 99) Double>
-                            frameMs) {
+            @ForAll @Size(min = 2, max = 40) List<@DoubleRange(min = 1, max = 99) Double> frameMs) {
         var shuffled = new ArrayList<>(frameMs);
         Collections.reverse(shuffled);
 

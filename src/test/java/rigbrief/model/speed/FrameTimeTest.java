@@ -106,8 +106,7 @@ class FrameTimeTest {
             @ForAll @DoubleRange(min = 1, max = 60) double overlap) {
         double together = FrameTime.together(graphics, processor, overlap);
 
-        assertThat(together)
-                .isBetween(Math.max(graphics, processor), graphics + processor + 1e-9);
+        assertThat(together).isBetween(Math.max(graphics, processor), graphics + processor + 1e-9);
         assertThat(FrameTime.together(processor, graphics, overlap)).isEqualTo(together);
         assertThat(FrameTime.together(graphics, processor, overlap + 1))
                 .isLessThanOrEqualTo(together + 1e-9);

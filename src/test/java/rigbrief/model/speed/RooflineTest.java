@@ -59,8 +59,7 @@ class RooflineTest {
     }
 
     @Property(tries = 500)
-    void rate_and_time_tell_the_same(
-            @ForAll @DoubleRange(min = 0.01, max = 100) double intensity) {
+    void rate_and_time_tell_the_same(@ForAll @DoubleRange(min = 0.01, max = 100) double intensity) {
         double operations = 1e12;
 
         assertThat(Roofline.seconds(operations, PEAK, operations / intensity, BANDWIDTH))

@@ -23,8 +23,8 @@ class SampleMomentsTest {
     private static final String DATASETS = "/org/apache/commons/math3/stat/data/";
 
     /**
-     * Source: NIST statistical reference datasets, univariate summary statistics, certified
-     * values; the data as they lie in the tests of commons-math3.
+     * Source: NIST statistical reference datasets, univariate summary statistics, certified values;
+     * the data as they lie in the tests of commons-math3.
      */
     @ParameterizedTest
     @CsvSource({
@@ -67,7 +67,8 @@ class SampleMomentsTest {
     void a_handful_of_numbers() {
         assertThat(SampleMoments.sum(1, 2, 3, 4)).isEqualTo(10);
         assertThat(SampleMoments.mean(1, 2, 3, 4)).isEqualTo(2.5);
-        assertThat(SampleMoments.deviation(1, 2, 3, 4)).isCloseTo(Math.sqrt(5.0 / 3), within(1e-15));
+        assertThat(SampleMoments.deviation(1, 2, 3, 4))
+                .isCloseTo(Math.sqrt(5.0 / 3), within(1e-15));
         assertThat(SampleMoments.deviation(7, 7)).isZero();
         assertThat(SampleMoments.sum()).isZero();
     }
@@ -85,6 +86,16 @@ class SampleMomentsTest {
                 .isCloseTo(Math.sqrt(2), within(1e-12));
     }
 
+    /**
+     * By hand: 0, 2 and 2 deviate by sqrt(4/3); at 1e16, where numbers lie 2 apart, their mean
+     * cannot be written down, and the correction makes up for it.
+     */
+    @Test
+    void a_mean_that_is_rounded_does_not_spoil_the_deviation() {
+        assertThat(SampleMoments.deviation(1e16, 1e16 + 2, 1e16 + 2))
+                .isCloseTo(Math.sqrt(4.0 / 3), within(1e-12));
+    }
+
     @Test
     void nonsense_is_refused() {
         refused("number of values", SampleMoments::mean);
@@ -96,13 +107,13 @@ class SampleMomentsTest {
     /** Reference: commons-math3. */
     @Property(tries = 300)
     void mean_and_deviation_are_those_of_a_statistics_library(
-            @ForAll @Size(min = 2, max = 50) List<@DoubleRange(min = -500, max = 500) Double> sample) {
+            @ForAll @Size(min = 2, max = 50)
+                    List<@DoubleRange(min = -500, max = 500) Double> sample) {
         double[] values = sample.stream().mapToDouble(it -> it).toArray();
 
         assertThat(SampleMoments.mean(values)).isCloseTo(StatUtils.mean(values), within(1e-9));
         assertThat(SampleMoments.deviation(values))
                 .isCloseTo(Math.sqrt(StatUtils.variance(values)), within(1e-9));
-        assertThat(SampleMoments.sum(values))
-                .isCloseTo(Arrays.stream(values).sum(), within(1e-9));
+        assertThat(SampleMoments.sum(values)).isCloseTo(Arrays.stream(values).sum(), within(1e-9));
     }
 }

@@ -67,6 +67,12 @@ class SceneMixTest {
         return SceneMix.rates(frameMs, new double[] {oneShare, otherShare}, UNCAPPED, 0).lowPerS();
     }
 
+    /** By hand: of 100 frames exactly one takes 20 ms, so one in a hundred exceeds 10 ms. */
+    @Test
+    void exactly_the_slowest_hundredth_may_be_slower() {
+        assertThat(low(new double[] {10, 20}, 990, 20)).isCloseTo(100, within(1e-9));
+    }
+
     @Test
     void a_spread_of_almost_nothing_is_none() {
         var none = SceneMix.rates(new double[] {10, 20}, HALVES, UNCAPPED, 0);
@@ -137,7 +143,8 @@ class SceneMixTest {
     private static double integral(UnivariateFunction function, double low, double high) {
         return high - low < 1e-9
                 ? 0
-                : new RombergIntegrator(1e-11, 1e-13, 6, 20).integrate(1 << 22, function, low, high);
+                : new RombergIntegrator(1e-11, 1e-13, 6, 20)
+                        .integrate(1 << 22, function, low, high);
     }
 
     private static LogNormalDistribution lognormal(double meanMs, double sigma) {

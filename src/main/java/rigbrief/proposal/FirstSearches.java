@@ -1,0 +1,71 @@
+package rigbrief.proposal;
+
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import rigbrief.brief.Brief;
+import rigbrief.catalogue.Catalogue;
+import rigbrief.search.Certificate;
+import rigbrief.search.Objective;
+import rigbrief.search.Problem;
+import rigbrief.search.SearchSpace;
+import rigbrief.search.TwoStage;
+
+/**
+ * The two searches that need nothing of each other, least money and most utility, side by side.
+ *
+ * <p>Each has a space of its own, since an assessor belongs to one thread; neither hears of the
+ * other, so the answer is the same on one core.
+ *
+ * @param leastMoney the search for least money
+ * @param mostUtility the search for most utility under the ceiling
+ */
+record FirstSearches(Certificate leastMoney, Certificate mostUtility) {
+
+    static FirstSearches run(
+            Brief brief,
+            Catalogue catalogue,
+            SearchSpace space,
+            TwoStage thorough,
+            TwoStage search) {
+        CompletableFuture<Certificate> utility =
+                CompletableFuture.supplyAsync(
+                        () -> {
+                            SearchSpace own = SearchSpace.of(brief, catalogue);
+                            return best(own, brief, search, Objective.mostUtility());
+                        },
+                        runnable -> {
+                            Thread thread = new Thread(runnable, "most-utility");
+                            thread.setDaemon(true);
+                            thread.start();
+                        });
+        Certificate money = best(space, brief, thorough, Objective.leastMoney());
+        try {
+            return new FirstSearches(money, rebound(utility.join(), space));
+        } catch (CompletionException failed) {
+            if (failed.getCause() instanceof RuntimeException cause) {
+                throw cause;
+            }
+            throw failed;
+        }
+    }
+
+    private static Certificate best(
+            SearchSpace space, Brief brief, TwoStage search, Objective objective) {
+        Problem problem = space.within(brief.ceiling().minorUnits());
+        return search.best(problem, objective, worths(problem));
+    }
+
+    /** Rates of exchange around the one at which the whole ceiling would buy full utility. */
+    static List<Double> worths(Problem problem) {
+        double average = (double) problem.mostPoints() / problem.limitMinor();
+        return List.of(average / 4, average, 4 * average);
+    }
+
+    /** The same build in another space over the same candidates. */
+    private static Certificate rebound(Certificate certificate, SearchSpace space) {
+        return certificate.best().isEmpty()
+                ? certificate
+                : certificate.with(space.rebound(certificate.best().get()));
+    }
+}

@@ -1,0 +1,248 @@
+package rigbrief.proposal;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import rigbrief.audit.Audit;
+import rigbrief.audit.Auditor;
+import rigbrief.brief.Brief;
+import rigbrief.catalogue.Catalogue;
+import rigbrief.part.Slot;
+import rigbrief.search.Certificate;
+import rigbrief.search.Objective;
+import rigbrief.search.Problem;
+import rigbrief.search.SearchSpace;
+import rigbrief.search.Standing;
+import rigbrief.search.TwoStage;
+
+/** The tiers of one brief, each starting from what the searches before it found. */
+final class Tiers {
+    /** Slots whose part a client notices: cables or a brace do not make another build. */
+    private static final List<Slot> NOTICED =
+            List.of(
+                    Slot.PROCESSOR,
+                    Slot.BOARD,
+                    Slot.MEMORY,
+                    Slot.GRAPHICS,
+                    Slot.DRIVE,
+                    Slot.SECOND_DRIVE,
+                    Slot.SUPPLY,
+                    Slot.COOLER,
+                    Slot.CASE,
+                    Slot.FANS,
+                    Slot.DISPLAY);
+
+    private final SearchLimits limits;
+    private final Brief brief;
+    private final Catalogue catalogue;
+    private final SearchSpace space;
+    private final Problem problem;
+    private final TwoStage search;
+    private final Map<Tier, Certificate> found = new EnumMap<>(Tier.class);
+    private final Map<Tier, Objective> objectives = new EnumMap<>(Tier.class);
+    private final List<String> remarks = new ArrayList<>();
+    private final List<Standing> pool = new ArrayList<>();
+
+    Tiers(
+            SearchLimits limits,
+            Brief brief,
+            Catalogue catalogue,
+            SearchSpace space,
+            TwoStage search,
+            FirstSearches first) {
+        this.limits = limits;
+        this.brief = brief;
+        this.catalogue = catalogue;
+        this.space = space;
+        this.problem = space.within(brief.ceiling().minorUnits());
+        this.search = search;
+        put(Tier.LEAN, Objective.leastMoney(), first.leastMoney());
+        put(Tier.FULL, Objective.mostUtility(), first.mostUtility());
+    }
+
+    Proposals propose(SearchClock clock) {
+        share();
+        polishFull();
+        balance(best(Tier.LEAN), best(Tier.FULL));
+        share();
+        Overrun overrun =
+                Overrun.find(space, brief, search, best(Tier.FULL), FirstSearches.worths(problem));
+        overrun.certificate()
+                .ifPresent(certificate -> put(Tier.FULL, Objective.mostUtility(), certificate));
+        List<Proposal> proposals = proposals(overrun);
+        remarks.addAll(clock.remarks());
+        return new Proposals(
+                brief, catalogue, limits.seed(), proposals, front(), Optional.empty(), remarks);
+    }
+
+    /**
+     * Where the search for most utility found little, what the search for least money found may
+     * lead farther.
+     */
+    private void polishFull() {
+        Certificate full = found.get(Tier.FULL);
+        if (!full.complete()) {
+            search.polished(problem, Objective.mostUtility(), List.of(best(Tier.LEAN)))
+                    .ifPresent(pool::add);
+            share();
+        }
+    }
+
+    private Standing best(Tier tier) {
+        return found.get(tier).best().orElseThrow();
+    }
+
+    private void put(Tier tier, Objective objective, Certificate certificate) {
+        found.put(tier, certificate);
+        objectives.put(tier, objective);
+        certificate.best().ifPresent(pool::add);
+    }
+
+    /** An unproven tier may be beaten by what the search for another one came across. */
+    private void share() {
+        found.replaceAll(
+                (tier, certificate) -> {
+                    Standing best = certificate.best().orElse(null);
+                    for (Standing other : pool) {
+                        boolean allowed = other.totalMinor() <= problem.limitMinor();
+                        if (allowed && other.betterThan(best, objectives.get(tier))) {
+                            best = other;
+                        }
+                    }
+                    return certificate.with(best);
+                });
+    }
+
+    /**
+     * The knee: the build farthest from the chord between lean and full in money and utility both
+     * scaled to 0..1. That distance is a weighted difference of utility and money, so the knee is
+     * the best build under it, and no front is needed to find it.
+     */
+    private void balance(Standing least, Standing most) {
+        long money = most.totalMinor() - least.totalMinor();
+        long points = most.points() - least.points();
+        if (money > 0 && points > 0) {
+            Objective objective = Objective.weighted(money, points);
+            put(
+                    Tier.BALANCED,
+                    objective,
+                    search.bestFrom(
+                            problem,
+                            objective,
+                            List.of(least, most),
+                            FirstSearches.worths(problem)));
+        }
+    }
+
+    private List<Proposal> proposals(Overrun overrun) {
+        Auditor auditor = new Auditor(brief, catalogue);
+        Filing filing = new Filing(brief, catalogue, problem.assessor());
+        List<Proposal> proposals = new ArrayList<>();
+        List<Standing> shown = new ArrayList<>();
+        for (Tier tier : List.of(Tier.LEAN, Tier.FULL, Tier.BALANCED)) {
+            Certificate certificate = found.get(tier);
+            if (certificate == null) {
+                remarks.add(
+                        "No balanced build: the lean one already has all the utility that money under the ceiling can buy.");
+                continue;
+            }
+            Standing standing = certificate.best().orElseThrow();
+            Optional<Standing> like =
+                    shown.stream().filter(other -> !differs(standing, other)).findFirst();
+            if (like.isPresent()) {
+                remarks.add(
+                        "No %s build of its own: it would differ from another tier in nothing that the client notices."
+                                .formatted(tier.word()));
+                continue;
+            }
+            shown.add(standing);
+            Audit audit = auditor.audit(standing.build());
+            agree(standing, audit);
+            proposals.add(
+                    new Proposal(
+                            tier,
+                            filing.record(standing.build(), tier),
+                            audit,
+                            new Reasons(problem, standing, objectives.get(tier)).all(),
+                            proof(tier, certificate),
+                            tier == Tier.FULL ? overrun.remarks() : List.of()));
+        }
+        proposals.sort(Comparator.comparing(Proposal::tier));
+        return proposals;
+    }
+
+    /**
+     * The judge, who knows no solver, must see what the search saw: anything else is a fault of the
+     * program.
+     */
+    private void agree(Standing standing, Audit audit) {
+        boolean same =
+                audit.fits()
+                        && audit.points() == standing.points()
+                        && audit.cost().totalMinor() == standing.totalMinor();
+        if (!same) {
+            throw new IllegalStateException(
+                    "audit found fits=%s points=%d total=%d, search claimed points=%d total=%d for %s; please report it"
+                            .formatted(
+                                    audit.fits(),
+                                    audit.points(),
+                                    audit.cost().totalMinor(),
+                                    standing.points(),
+                                    standing.totalMinor(),
+                                    standing.build()));
+        }
+    }
+
+    private boolean differs(Standing a, Standing b) {
+        for (Slot slot : NOTICED) {
+            if (a.choices().get(slot.ordinal()) != b.choices().get(slot.ordinal())) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private Proof proof(Tier tier, Certificate certificate) {
+        Standing standing = certificate.best().orElseThrow();
+        Objective objective = objectives.get(tier);
+        double reached = objective.first(standing.points(), standing.totalMinor());
+        double bound = certificate.complete() ? reached : certificate.bound();
+        String figure =
+                switch (tier) {
+                    case LEAN -> "total";
+                    case BALANCED -> "balance";
+                    case FULL -> "score";
+                };
+        // A balance is a difference that may be near nothing, so its gap is told in parts of the
+        // square
+        // that lean and full span in money and utility.
+        double scale =
+                tier == Tier.BALANCED
+                        ? (double) objective.perPoint() * objective.perMinor()
+                        : Math.max(1, Math.max(Math.abs(reached), Math.abs(bound)));
+        double gap = certificate.complete() ? 0 : Math.max(1e-4, 100 * (bound - reached) / scale);
+        double sign = tier == Tier.LEAN ? -1 : 1;
+        return new Proof(figure, sign * reached, sign * bound, gap, certificate.steps());
+    }
+
+    private List<FrontPoint> front() {
+        List<FrontPoint> points = new ArrayList<>();
+        for (Certificate certificate : found.values()) {
+            Standing standing = certificate.best().orElseThrow();
+            List<String> parts = new ArrayList<>();
+            standing.build().filled().forEach((slot, part) -> parts.add(part.id()));
+            points.add(
+                    new FrontPoint(
+                            standing.totalMinor(),
+                            (double) standing.points() / Math.max(1, problem.mostPoints()),
+                            parts));
+        }
+        points.sort(
+                Comparator.comparingLong(FrontPoint::totalMinor)
+                        .thenComparing(FrontPoint::utility));
+        return points.stream().distinct().toList();
+    }
+}
