@@ -20,4 +20,13 @@ public record Climate(
         double caseFanShare,
         double coolerShare,
         double levelDba,
-        double excessK) {}
+        double excessK) {
+    /** The excess in tenths of a kelvin, the only form compared with a limit. */
+    public long excessDecikelvin() {
+        return decikelvin(excessK);
+    }
+
+    static long decikelvin(double kelvin) {
+        return Math.round(kelvin * 10);
+    }
+}

@@ -259,7 +259,8 @@ public final class Foresight {
         double othersW = othersW(it.build(), true);
         double cardW = it.build().has(Slot.GRAPHICS) ? it.build().graphics().boardPowerW() : 0;
         double sustainedW = it.build().processor().sustainedPowerW();
-        if (ClimateModel.sheltered(it, sustainedW, cardW, othersW).excessK() > 0) {
+        double excessK = ClimateModel.sheltered(it, sustainedW, cardW, othersW).excessK();
+        if (Climate.decikelvin(excessK) > 0) {
             return Double.POSITIVE_INFINITY;
         }
         return ClimateModel.sheltered(it, pair.processorW(), pair.cardW(), othersW).levelDba();
@@ -282,7 +283,9 @@ public final class Foresight {
      * open.
      */
     public boolean coolEnough(Processor processor, Cooler cooler) {
-        return openAir(processor.sustainedPowerW(), 0, processor, null, cooler, 0).excessK() == 0;
+        double excessK =
+                openAir(processor.sustainedPowerW(), 0, processor, null, cooler, 0).excessK();
+        return Climate.decikelvin(excessK) == 0;
     }
 
     private Speeds openAir(

@@ -58,7 +58,7 @@ public final class CoolerHeatRule implements Rule {
                             "%s has no cooler in its box; add one"
                                     .formatted(build.processor().name()));
         }
-        long excess = Math.round(it.full().excessK() * 10);
+        long excess = it.full().excessDecikelvin();
         if (excess > 0) {
             return Finding.breach(excess, () -> tooHot(it, excess));
         }
