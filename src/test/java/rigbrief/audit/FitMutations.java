@@ -1,5 +1,7 @@
 package rigbrief.audit;
 
+import static rigbrief.audit.Mutation.cell;
+import static rigbrief.audit.Mutation.on;
 import static rigbrief.audit.ProposedMachine.DRAWING_OFFICE;
 import static rigbrief.audit.ProposedMachine.EDITOR;
 import static rigbrief.audit.ProposedMachine.KEEPER;
@@ -22,7 +24,7 @@ import static rigbrief.part.Slot.WIRELESS;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
+import rigbrief.brief.Brief.Headroom;
 import rigbrief.brief.Screen;
 import rigbrief.part.Port;
 import rigbrief.part.Resolution;
@@ -74,8 +76,8 @@ final class FitMutations {
                                             .cell(CASE, "graphics_length_mm", "286")),
                     cell("card-height", POTTER, CASE, "graphics_height_mm", "124"),
                     cell("card-slots", WHITE_POTTER, CASE, "expansion_slots", "2"),
-                    cell("card-slots", WHITE_POTTER, GRAPHICS, "slots", "5")
-                            .but(it -> it.cell(CASE, "expansion_slots", "4")),
+                    // From the first of three openings on.
+                    cell("card-slots", LIVING_ROOM, GRAPHICS, "slots", "4"),
                     // 132 mm under a side panel that leaves 162 mm.
                     cell("cooler-height", POTTER, COOLER, "height_mm", "163"),
                     // Raised by 6 mm over modules of 52 mm, 46 mm being free: 138 mm in all.
@@ -90,11 +92,7 @@ final class FitMutations {
                     cell("cooler-socket", POTTER, COOLER, "sockets", "K880;K1320"),
                     cell("cooler-heat", POTTER, COOLER, "resistance_kw", "1.5"),
                     cell("cooler-heat", POTTER, GRAPHICS, "board_power_w", "1000"),
-                    on(
-                            "cooler-heat",
-                            "no cooler at all",
-                            DRAWING_OFFICE,
-                            it -> it.without(COOLER)),
+                    on("cooler-heat", "no cooler at all", DRAWING_OFFICE, it -> it.without(COOLER)),
                     cell("memory-under-cooler", POTTER, MEMORY, "height_mm", "47"),
                     cell("radiator-place", DRAWING_OFFICE, CASE, "radiators", "none"),
                     cell("radiator-place", DRAWING_OFFICE, COOLER, "radiator_mm", "360"),
@@ -109,7 +107,7 @@ final class FitMutations {
                             "supply-load",
                             "a tenth of the rating in sustained use",
                             POTTER,
-                            it -> it.asked((draft, was) -> draft.headroom(NeedMutations.share(10)))),
+                            it -> it.asked((draft, was) -> draft.headroom(new Headroom(10, 1, 5)))),
                     // 309 W times 3 is 927 W of card alone, twice what 450 W are.
                     on(
                             "supply-peak",
@@ -182,23 +180,7 @@ final class FitMutations {
                             "display-link",
                             "7680 x 4320 at 240 Hz by HDMI 1.4",
                             POTTER,
-                            it ->
-                                    it.asked(
-                                            (draft, was) ->
-                                                    draft.screen(
-                                                            Optional.of(
-                                                                    new Screen(
-                                                                            new Resolution(
-                                                                                    7680, 4320),
-                                                                            240,
-                                                                            8,
-                                                                            List.of(
-                                                                                    new Port(
-                                                                                            "hdmi1.4",
-                                                                                            1)),
-                                                                            1,
-                                                                            false,
-                                                                            Optional.empty()))))),
+                            it -> it.asked((draft, was) -> draft.screen(hugeScreen()))),
                     on(
                             "display-link",
                             "a display and a board with no standard in common",
@@ -217,4 +199,14 @@ final class FitMutations {
                     cell("supply-quality", WHITE_POTTER, SUPPLY, "warranty_years", "4"));
 
     private FitMutations() {}
+
+    private static Mutation plugs(ProposedMachine from, String left) {
+        return cell("supply-connectors", from, SUPPLY, "connectors", left);
+    }
+
+    private static Optional<Screen> hugeScreen() {
+        List<Port> inputs = List.of(new Port("hdmi1.4", 1));
+        Resolution resolution = new Resolution(7680, 4320);
+        return Optional.of(new Screen(resolution, 240, 8, inputs, 1, false, Optional.empty()));
+    }
 }

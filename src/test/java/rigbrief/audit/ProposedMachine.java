@@ -131,14 +131,7 @@ record ProposedMachine(String name, Brief brief, Build build) {
 
     /** All of them. */
     static final List<ProposedMachine> ALL =
-            List.of(
-                    POTTER,
-                    WHITE_POTTER,
-                    SCHOOL,
-                    KEEPER,
-                    DRAWING_OFFICE,
-                    EDITOR,
-                    LIVING_ROOM);
+            List.of(POTTER, WHITE_POTTER, SCHOOL, KEEPER, DRAWING_OFFICE, EDITOR, LIVING_ROOM);
 
     /** A change to a draft of the brief, which may look at the brief as it was. */
     @FunctionalInterface
@@ -198,8 +191,7 @@ record ProposedMachine(String name, Brief brief, Build build) {
 
     private static ProposedMachine of(String scenario, String... ids) {
         try {
-            Brief brief =
-                    BriefReader.read(Path.of("scenarios", scenario + ".yaml"), CATALOGUE);
+            Brief brief = BriefReader.read(Path.of("scenarios", scenario + ".yaml"), CATALOGUE);
             byte[] list = String.join("\n", ids).getBytes(StandardCharsets.UTF_8);
             Build build =
                     BuildReader.read(new ByteArrayInputStream(list), scenario, CATALOGUE).build();
