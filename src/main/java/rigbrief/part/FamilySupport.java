@@ -24,16 +24,29 @@ public record FamilySupport(String family, String firmware) {
         return text;
     }
 
-    /** Whether a version is at least another, compared number by number. */
+    /**
+     * Whether a version is at least another, compared number by number; a missing number counts as
+     * 0.
+     */
     public static boolean atLeast(String version, String needed) {
-        String[] have = version.split("[.]");
-        String[] need = needed.split("[.]");
-        for (int i = 0; i < Math.max(have.length, need.length); i++) {
-            int a = i < have.length ? Integer.parseInt(have[i]) : 0;
-            int b = i < need.length ? Integer.parseInt(need[i]) : 0;
-            if (a != b) {
-                return a > b;
+        // Scanned by hand: splitting with a regular expression took most of the time of the family
+        // rule.
+        int i = 0;
+        int j = 0;
+        while (i < version.length() || j < needed.length()) {
+            int have = 0;
+            for (; i < version.length() && version.charAt(i) != '.'; i++) {
+                have = have * 10 + version.charAt(i) - '0';
             }
+            int need = 0;
+            for (; j < needed.length() && needed.charAt(j) != '.'; j++) {
+                need = need * 10 + needed.charAt(j) - '0';
+            }
+            if (have != need) {
+                return have > need;
+            }
+            i++;
+            j++;
         }
         return true;
     }

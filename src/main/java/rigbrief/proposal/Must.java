@@ -34,13 +34,9 @@ record Must(String name, UnaryOperator<Brief> dropped) {
                                         .ceiling(Money.ofMinor(UNLIMITED_MINOR, it.currency()))
                                         .toBrief()));
         for (WorkloadNeed need : brief.workloads()) {
-            need.must()
-                    .ifPresent(
-                            target ->
-                                    musts.add(
-                                            new Must(
-                                                    need.use() + " " + asked(target),
-                                                    it -> withoutMust(it, need.use()))));
+            // Even a workload that is only wished for must have the memory it wants.
+            String asked = need.must().map(Must::asked).orElse("at all");
+            musts.add(new Must(need.use() + " " + asked, it -> without(it, need.use())));
         }
         addLooks(brief, musts);
         addBody(brief, musts);
@@ -62,20 +58,13 @@ record Must(String name, UnaryOperator<Brief> dropped) {
                 .toPlainString();
     }
 
-    private static Brief withoutMust(Brief brief, String use) {
-        List<WorkloadNeed> needs = new ArrayList<>();
-        for (WorkloadNeed need : brief.workloads()) {
-            needs.add(
-                    need.use().equals(use)
-                            ? new WorkloadNeed(
-                                    need.use(),
-                                    Optional.empty(),
-                                    need.wish(),
-                                    need.weight(),
-                                    need.settings())
-                            : need);
-        }
-        return new BriefDraft(brief).workloads(needs).toBrief();
+    /** The brief of a client who gives the workload up, and with it the memory it wants. */
+    private static Brief without(Brief brief, String use) {
+        List<WorkloadNeed> needs = new ArrayList<>(brief.workloads());
+        needs.removeIf(need -> need.use().equals(use));
+        List<String> beside = new ArrayList<>(brief.atOnce());
+        beside.remove(use);
+        return new BriefDraft(brief).workloads(needs).atOnce(beside).toBrief();
     }
 
     private static void addLooks(Brief brief, List<Must> musts) {

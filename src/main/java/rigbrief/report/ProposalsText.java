@@ -125,7 +125,7 @@ public final class ProposalsText implements Report<Proposals> {
             if (answer.front().size() < 2) {
                 return;
             }
-            page.section("The front: nothing is both cheaper and better than any of these");
+            page.section("The front so far: none of these is both cheaper and better than another");
             TextTable table = new TextTable().right("total").right("utility").left("change", 54);
             List<String> before = List.of();
             for (FrontPoint point : answer.front().subList(0, shown())) {

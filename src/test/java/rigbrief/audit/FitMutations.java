@@ -10,6 +10,7 @@ import static rigbrief.audit.ProposedMachine.POTTER;
 import static rigbrief.audit.ProposedMachine.SCHOOL;
 import static rigbrief.audit.ProposedMachine.WHITE_POTTER;
 import static rigbrief.part.Slot.BOARD;
+import static rigbrief.part.Slot.BRACE;
 import static rigbrief.part.Slot.CASE;
 import static rigbrief.part.Slot.COOLER;
 import static rigbrief.part.Slot.DISPLAY;
@@ -172,6 +173,7 @@ final class FitMutations {
                     cell("front-ports", EDITOR, BOARD, "front_usb", "usb2:2;usb3:1;audio:1"),
                     cell("front-ports", EDITOR, CASE, "front_usb", "usb3:1;audio:1"),
                     on("picture", "nothing draws", POTTER, it -> it.without(GRAPHICS)),
+                    cell("picture", SCHOOL, BOARD, "outputs", "none"),
                     cell("picture", DRAWING_OFFICE, GRAPHICS, "outputs", "dp1.4"),
                     // 3440 x 1440 at 100 Hz and 24 bits a pixel are 11.9 Gbit/s without blanking;
                     // HDMI 1.4 carries 8.16 Gbit/s (3 lanes of 3.4 Gbit/s, 8 bits of 10).
@@ -195,6 +197,13 @@ final class FitMutations {
                     cell("memory-rate", KEEPER, BOARD, "memory_max_mts", "2:5200"),
                     cell("brace", POTTER, GRAPHICS, "mass_g", "1501"),
                     cell("brace", POTTER, GRAPHICS, "length_mm", "321"),
+                    on(
+                            "brace",
+                            "a brace for 1800 g under a card of 1801 g",
+                            POTTER,
+                            it ->
+                                    it.cell(GRAPHICS, "mass_g", "1801")
+                                            .put(BRACE, "propstead-crutch")),
                     cell("supply-quality", WHITE_POTTER, SUPPLY, "efficiency", "none"),
                     cell("supply-quality", WHITE_POTTER, SUPPLY, "warranty_years", "4"));
 
