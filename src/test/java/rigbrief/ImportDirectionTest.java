@@ -59,7 +59,8 @@ class ImportDirectionTest {
         MAY_IMPORT.put("goal", valuesAnd("model", "assess"));
         MAY_IMPORT.put("presolve", valuesAnd("rule", "assess"));
         MAY_IMPORT.put("search", valuesAnd("presolve", "rule", "goal", "assess"));
-        MAY_IMPORT.put("audit", valuesAnd("rule", "goal", "assess"));
+        MAY_IMPORT.put("audit", valuesAnd("model", "rule", "goal", "assess"));
+        MAY_IMPORT.put("explain", valuesAnd("model", "rule", "goal", "assess"));
         MAY_IMPORT.put(
                 "proposal", valuesAnd("search", "presolve", "audit", "rule", "goal", "assess"));
         MAY_IMPORT.put("assembly", valuesAnd("audit", "assess"));
@@ -71,6 +72,7 @@ class ImportDirectionTest {
                         "audit",
                         "assembly",
                         "measurement",
+                        "explain",
                         "assess",
                         "rule",
                         "diagnostic"));
@@ -82,6 +84,7 @@ class ImportDirectionTest {
                         "audit",
                         "assembly",
                         "measurement",
+                        "explain",
                         "rule",
                         "file",
                         "diagnostic"));

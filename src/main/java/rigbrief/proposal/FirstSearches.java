@@ -1,6 +1,7 @@
 package rigbrief.proposal;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import rigbrief.brief.Brief;
@@ -9,6 +10,7 @@ import rigbrief.search.Certificate;
 import rigbrief.search.Objective;
 import rigbrief.search.Problem;
 import rigbrief.search.SearchSpace;
+import rigbrief.search.Standing;
 import rigbrief.search.TwoStage;
 
 /**
@@ -19,8 +21,11 @@ import rigbrief.search.TwoStage;
  *
  * @param leastMoney the search for least money
  * @param mostUtility the search for most utility under the ceiling
+ * @param polishedLean the build of least money, polished for utility: another start towards the
+ *     most
  */
-record FirstSearches(Certificate leastMoney, Certificate mostUtility) {
+record FirstSearches(
+        Certificate leastMoney, Certificate mostUtility, Optional<Standing> polishedLean) {
 
     static FirstSearches run(
             Brief brief,
@@ -40,8 +45,16 @@ record FirstSearches(Certificate leastMoney, Certificate mostUtility) {
                             thread.start();
                         });
         Certificate money = best(space, brief, thorough, Objective.leastMoney());
+        if (money.best().isEmpty() && !money.complete()) {
+            money = best(space, brief, search, Objective.leastMoney());
+        }
+        Optional<Standing> polished =
+                search.polished(
+                        space.within(brief.ceiling().minorUnits()),
+                        Objective.mostUtility(),
+                        money.best().stream().toList());
         try {
-            return new FirstSearches(money, rebound(utility.join(), space));
+            return new FirstSearches(money, rebound(utility.join(), space), polished);
         } catch (CompletionException failed) {
             if (failed.getCause() instanceof RuntimeException cause) {
                 throw cause;

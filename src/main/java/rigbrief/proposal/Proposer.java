@@ -29,8 +29,12 @@ public final class Proposer {
         if (space.candidates().impossible()) {
             return impossible(brief, catalogue, space, clock);
         }
-        TwoStage thorough = search(clock, limits.steps());
-        TwoStage search = search(clock, Math.max(1, limits.steps() / UTILITY_DIVISOR));
+        // Where only money counts the certifier needs no start: it has proven most briefs before
+        // local
+        // search would have warmed up.
+        TwoStage thorough = search(clock, 0, limits.steps());
+        TwoStage search =
+                search(clock, limits.moves(), Math.max(1, limits.steps() / UTILITY_DIVISOR));
         FirstSearches first = FirstSearches.run(brief, catalogue, space, thorough, search);
         if (first.leastMoney().best().isEmpty() && first.mostUtility().best().isEmpty()) {
             return first.leastMoney().complete()
@@ -40,8 +44,8 @@ public final class Proposer {
         return new Tiers(limits, brief, catalogue, space, search, first).propose(clock);
     }
 
-    private TwoStage search(SearchClock clock, long steps) {
-        return new TwoStage(limits.seed(), limits.moves(), steps, clock::over);
+    private TwoStage search(SearchClock clock, long moves, long steps) {
+        return new TwoStage(limits.seed(), moves, steps, clock::over);
     }
 
     private Proposals impossible(

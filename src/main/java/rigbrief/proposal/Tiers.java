@@ -61,11 +61,11 @@ final class Tiers {
         this.search = search;
         put(Tier.LEAN, Objective.leastMoney(), first.leastMoney());
         put(Tier.FULL, Objective.mostUtility(), first.mostUtility());
+        first.polishedLean().ifPresent(pool::add);
     }
 
     Proposals propose(SearchClock clock) {
         share();
-        polishFull();
         balance(best(Tier.LEAN), best(Tier.FULL));
         share();
         Overrun overrun =
@@ -76,19 +76,6 @@ final class Tiers {
         remarks.addAll(clock.remarks());
         return new Proposals(
                 brief, catalogue, limits.seed(), proposals, front(), Optional.empty(), remarks);
-    }
-
-    /**
-     * Where the search for most utility found little, what the search for least money found may
-     * lead farther.
-     */
-    private void polishFull() {
-        Certificate full = found.get(Tier.FULL);
-        if (!full.complete()) {
-            search.polished(problem, Objective.mostUtility(), List.of(best(Tier.LEAN)))
-                    .ifPresent(pool::add);
-            share();
-        }
     }
 
     private Standing best(Tier tier) {

@@ -33,7 +33,7 @@ final class BestResponse {
     BestResponse(Problem problem, Objective objective, BooleanSupplier stop) {
         this.problem = problem;
         this.objective = objective;
-        this.table = new PairTable(problem);
+        this.table = problem.tables().pairs(problem);
         this.stop = stop;
     }
 

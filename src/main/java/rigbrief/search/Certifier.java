@@ -102,6 +102,8 @@ public final class Certifier {
     private final long[] leastSum;
     private final double[][] netSum;
     private final Unfinished unfinished;
+    private Candidate atRoot;
+    private boolean rootStands;
     private Standing best;
     private long steps;
     private boolean interrupted;
@@ -128,8 +130,8 @@ public final class Certifier {
         this.secondDrive = levelOf(Slot.SECOND_DRIVE);
         this.stepLimit = stepLimit;
         this.stop = stop;
-        this.pairs = new PairTable(problem);
-        this.outlook = new Outlook(problem);
+        this.pairs = problem.tables().pairs(problem);
+        this.outlook = problem.tables().outlook(problem);
         this.worth = worths(objective, worths, problem);
         this.bounder = new Bounder(problem, objective, worth);
         this.unfinished = new Unfinished(problem.assessor());
@@ -387,7 +389,12 @@ public final class Certifier {
     /** Decides processor and card; with foresight when refined, by their prices alone otherwise. */
     private Bounder.Bound enter(Candidate processor, Candidate card, boolean refined) {
         unfinished.pair(null);
-        if (!push(0, processor) || !push(1, card)) {
+        // What a processor leaves of the other slots holds for all its pairs.
+        boolean entered = processor == atRoot;
+        atRoot = processor;
+        unfinished.decide(processor);
+        rootStands = entered ? rootStands : push(0, processor);
+        if (!rootStands || !push(1, card)) {
             return Bounder.IMPOSSIBLE;
         }
         if (refined) {

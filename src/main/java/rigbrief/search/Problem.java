@@ -22,13 +22,15 @@ import rigbrief.rule.Rule;
  * @param rules rules every build must keep
  * @param goals goals with a weight above 0
  * @param limitMinor most that a build may cost, in minor units
+ * @param tables what all searches of one space use
  */
 public record Problem(
         Assessor assessor,
         Candidates candidates,
         List<Rule> rules,
         List<Goal> goals,
-        long limitMinor) {
+        long limitMinor,
+        SharedTables tables) {
     private static final Slot[] SLOTS = Slot.values();
 
     public Problem {

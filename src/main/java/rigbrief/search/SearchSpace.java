@@ -18,8 +18,10 @@ import rigbrief.rule.Rules;
  * @param assessor the assessor
  * @param candidates what may fill each slot
  * @param goals goals with a weight above 0
+ * @param tables what all searches of this space use
  */
-public record SearchSpace(Assessor assessor, Candidates candidates, List<Goal> goals) {
+public record SearchSpace(
+        Assessor assessor, Candidates candidates, List<Goal> goals, SharedTables tables) {
     /** The space of a brief and a catalogue. */
     public static SearchSpace of(Brief brief, Catalogue catalogue) {
         Assessor assessor = new Assessor(brief, catalogue);
@@ -30,12 +32,15 @@ public record SearchSpace(Assessor assessor, Candidates candidates, List<Goal> g
             }
         }
         return new SearchSpace(
-                assessor, new CandidateFinder(assessor, Rules.ALL).find(), List.copyOf(goals));
+                assessor,
+                new CandidateFinder(assessor, Rules.ALL).find(),
+                List.copyOf(goals),
+                new SharedTables());
     }
 
     /** The problem with a limit on money, in minor units. */
     public Problem within(long limitMinor) {
-        return new Problem(assessor, candidates, Rules.ALL, goals, limitMinor);
+        return new Problem(assessor, candidates, Rules.ALL, goals, limitMinor, tables);
     }
 
     /**

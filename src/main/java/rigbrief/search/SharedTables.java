@@ -1,0 +1,20 @@
+package rigbrief.search;
+
+/**
+ * What all searches of one space use and none changes the meaning of: which candidates go together,
+ * and what processors and cards can reach. Filled as it is asked; confined to the space's thread.
+ */
+public final class SharedTables {
+    private PairTable pairs;
+    private Outlook outlook;
+
+    PairTable pairs(Problem problem) {
+        pairs = pairs == null ? new PairTable(problem) : pairs;
+        return pairs;
+    }
+
+    Outlook outlook(Problem problem) {
+        outlook = outlook == null ? new Outlook(problem) : outlook;
+        return outlook;
+    }
+}
