@@ -7,7 +7,7 @@ public enum Unit {
     WATT("W", 0),
     MILLIAMPERE("mA", 0),
     PIECE("pcs", 0),
-    GIGABYTE("GB", 0),
+    GB("GB", 0),
     /** Hundredths of a decibel, A-weighted. */
     CENTIDECIBEL("dB(A)", 2),
     /** Hundredths of a frame per second. */

@@ -23,7 +23,7 @@ public final class GraphicsMemoryRule implements Rule {
             new RuleInfo(
                     "graphics-memory",
                     "Graphics memory is enough",
-                    Unit.GIGABYTE,
+                    Unit.GB,
                     Source.brief("workloads and their settings"));
     private static final Set<Slot> READS = Reads.of(Slot.PROCESSOR, Slot.GRAPHICS);
 
@@ -42,12 +42,12 @@ public final class GraphicsMemoryRule implements Rule {
 
     @Override
     public Finding check(Assessment it) {
-        long need = WholeGigabytes.of(it.demand().vramGb());
+        long need = WholeGb.of(it.demand().vramGb());
         int have = haveGb(it.build());
         return Finding.atMost(
                 need,
                 have,
-                Unit.GIGABYTE,
+                Unit.GB,
                 () ->
                         "workloads want %d GB of graphics memory, there are %d GB"
                                 .formatted(need, have));

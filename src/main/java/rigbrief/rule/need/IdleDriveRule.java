@@ -48,7 +48,7 @@ public final class IdleDriveRule implements Rule {
                 it.build().has(Slot.SECOND_DRIVE)
                         && !Owned.in(it, Slot.SECOND_DRIVE)
                         && ((Drive) it.build().part(Slot.DRIVE)).capacityGb()
-                                >= WholeGigabytes.of(it.demand().storageGb());
+                                >= WholeGb.of(it.demand().storageGb());
         return idle
                 ? Finding.caution(
                         () ->

@@ -19,7 +19,7 @@ public final class MemoryEnoughRule implements Rule {
             new RuleInfo(
                     "memory-enough",
                     "Memory is enough",
-                    Unit.GIGABYTE,
+                    Unit.GB,
                     Source.brief("memory at least; workloads at once"));
     private static final Set<Slot> READS = Reads.of(Slot.MEMORY);
 
@@ -37,12 +37,12 @@ public final class MemoryEnoughRule implements Rule {
     public Finding check(Assessment it) {
         long need =
                 Math.max(
-                        WholeGigabytes.of(it.demand().memoryGb()), it.brief().memory().atLeastGb());
+                        WholeGb.of(it.demand().memoryGb()), it.brief().memory().atLeastGb());
         int have = it.build().memoryGb();
         return Finding.atMost(
                 need,
                 have,
-                Unit.GIGABYTE,
+                Unit.GB,
                 () -> "%d GB of memory wanted, there are %d GB".formatted(need, have));
     }
 }

@@ -21,7 +21,7 @@ public final class StorageEnoughRule implements Rule {
             new RuleInfo(
                     "storage-enough",
                     "Storage is enough",
-                    Unit.GIGABYTE,
+                    Unit.GB,
                     Source.brief("storage at least, room for, years"));
     private static final Set<Slot> READS = Reads.of(Slot.DRIVE, Slot.SECOND_DRIVE);
 
@@ -37,12 +37,12 @@ public final class StorageEnoughRule implements Rule {
 
     @Override
     public Finding check(Assessment it) {
-        long need = WholeGigabytes.of(it.demand().storageGb());
+        long need = WholeGb.of(it.demand().storageGb());
         int have = gb(it.build(), Slot.DRIVE) + gb(it.build(), Slot.SECOND_DRIVE);
         return Finding.atMost(
                 need,
                 have,
-                Unit.GIGABYTE,
+                Unit.GB,
                 () -> "%d GB of storage wanted, there are %d GB".formatted(need, have));
     }
 

@@ -26,7 +26,7 @@ class GraphicsMemoryRuleTest {
 
         Finding finding = check(new GraphicsMemoryRule(), build, brief);
 
-        assertThat(finding).isMet().hasMargin(12, 0, Unit.GIGABYTE);
+        assertThat(finding).isMet().hasMargin(12, 0, Unit.GB);
     }
 
     @Test
@@ -38,7 +38,7 @@ class GraphicsMemoryRuleTest {
 
         Finding finding = check(new GraphicsMemoryRule(), build, brief, catalogue);
 
-        assertThat(finding).isMet().hasMargin(12, 12, Unit.GIGABYTE);
+        assertThat(finding).isMet().hasMargin(12, 12, Unit.GB);
     }
 
     @Test
@@ -62,7 +62,7 @@ class GraphicsMemoryRuleTest {
 
         Finding finding = check(new GraphicsMemoryRule(), build, brief, catalogue);
 
-        assertThat(finding).isMet().hasMargin(12, 12, Unit.GIGABYTE);
+        assertThat(finding).isMet().hasMargin(12, 12, Unit.GB);
     }
 
     @Test
@@ -75,7 +75,7 @@ class GraphicsMemoryRuleTest {
 
         Finding finding = check(new GraphicsMemoryRule(), build, brief, catalogue);
 
-        assertThat(finding).isMet().hasMargin(4, 4, Unit.GIGABYTE);
+        assertThat(finding).isMet().hasMargin(4, 4, Unit.GB);
     }
 
     @Test

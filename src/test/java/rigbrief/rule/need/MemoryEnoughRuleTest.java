@@ -26,7 +26,7 @@ class MemoryEnoughRuleTest {
 
         Finding finding = check(new MemoryEnoughRule(), build, brief);
 
-        assertThat(finding).isMet().hasMargin(32, 16, Unit.GIGABYTE);
+        assertThat(finding).isMet().hasMargin(32, 16, Unit.GB);
     }
 
     @Test
@@ -36,7 +36,7 @@ class MemoryEnoughRuleTest {
 
         Finding finding = check(new MemoryEnoughRule(), build, brief);
 
-        assertThat(finding).isMet().hasMargin(32, 32, Unit.GIGABYTE);
+        assertThat(finding).isMet().hasMargin(32, 32, Unit.GB);
     }
 
     @Test

@@ -25,7 +25,7 @@ class StorageEnoughRuleTest {
 
         Finding finding = check(new StorageEnoughRule(), build, brief);
 
-        assertThat(finding).isMet().hasMargin(1_000, 500, Unit.GIGABYTE);
+        assertThat(finding).isMet().hasMargin(1_000, 500, Unit.GB);
     }
 
     @Test
@@ -69,7 +69,7 @@ class StorageEnoughRuleTest {
 
         Finding finding = check(new StorageEnoughRule(), build, brief, catalogue);
 
-        assertThat(finding).isMet().hasMargin(1_000, 1_000, Unit.GIGABYTE);
+        assertThat(finding).isMet().hasMargin(1_000, 1_000, Unit.GB);
     }
 
     @Test
