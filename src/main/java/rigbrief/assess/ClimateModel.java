@@ -53,12 +53,7 @@ final class ClimateModel {
 
     static Climate idle(Assessment it) {
         Build build = it.build();
-        double processorW = TypicalDraw.processorIdleW(build.processor().sustainedPowerW());
-        double cardW =
-                build.has(Slot.GRAPHICS)
-                        ? TypicalDraw.cardIdleW(build.graphics().boardPowerW())
-                        : 0;
-        return climate(it, processorW, cardW, false);
+        return climate(it, processorIdleW(build), cardIdleW(build), false);
     }
 
     static Climate load(Assessment it) {
@@ -67,8 +62,35 @@ final class ClimateModel {
 
     static Climate full(Assessment it) {
         Build build = it.build();
-        double cardW = build.has(Slot.GRAPHICS) ? build.graphics().boardPowerW() : 0;
-        return climate(it, build.processor().sustainedPowerW(), cardW, true);
+        return climate(it, build.processor().sustainedPowerW(), cardFullW(build), true);
+    }
+
+    /** The same cooling case as for {@link #idle}. */
+    static CoolingCase idleCase(Assessment it) {
+        return coolingCase(it, processorIdleW(it.build()), cardIdleW(it.build()), false);
+    }
+
+    /** The same cooling case as for {@link #load}. */
+    static CoolingCase loadCase(Assessment it) {
+        return coolingCase(it, PowerModel.processorLoadW(it), PowerModel.cardLoadW(it), true);
+    }
+
+    /** The same cooling case as for {@link #full}. */
+    static CoolingCase fullCase(Assessment it) {
+        Build build = it.build();
+        return coolingCase(it, build.processor().sustainedPowerW(), cardFullW(build), true);
+    }
+
+    private static double processorIdleW(Build build) {
+        return TypicalDraw.processorIdleW(build.processor().sustainedPowerW());
+    }
+
+    private static double cardIdleW(Build build) {
+        return build.has(Slot.GRAPHICS) ? TypicalDraw.cardIdleW(build.graphics().boardPowerW()) : 0;
+    }
+
+    private static double cardFullW(Build build) {
+        return build.has(Slot.GRAPHICS) ? build.graphics().boardPowerW() : 0;
     }
 
     /**
@@ -101,23 +123,7 @@ final class ClimateModel {
 
     private static Climate climate(
             Assessment it, double processorW, double cardW, boolean working) {
-        Build build = it.build();
-        Brief brief = it.brief();
-        double othersW = PowerModel.othersW(build, working);
-        Speeds speeds =
-                FanSpeedSolver.quietest(
-                        new CoolingCase(
-                                air(it, processorW, cardW, othersW),
-                                processor(
-                                        build.processor(),
-                                        build.has(Slot.COOLER) ? build.cooler() : null,
-                                        processorW),
-                                build.has(Slot.GRAPHICS)
-                                        ? card(build.graphics(), cardW, it.catalogue().reference())
-                                        : CoolingCase.Card.NONE,
-                                constantDba(build, processorW + cardW + othersW, working),
-                                seat(it),
-                                brief.headroom().thermalMarginK()));
+        Speeds speeds = FanSpeedSolver.quietest(coolingCase(it, processorW, cardW, working));
         return new Climate(
                 speeds.processorC() + insideK(processorW),
                 speeds.cardC(),
@@ -126,6 +132,25 @@ final class ClimateModel {
                 speeds.coolerShare(),
                 speeds.levelDba(),
                 speeds.excessK());
+    }
+
+    /** What the choice of fan speeds is told of a finished build in one state. */
+    static CoolingCase coolingCase(
+            Assessment it, double processorW, double cardW, boolean working) {
+        Build build = it.build();
+        double othersW = PowerModel.othersW(build, working);
+        return new CoolingCase(
+                air(it, processorW, cardW, othersW),
+                processor(
+                        build.processor(),
+                        build.has(Slot.COOLER) ? build.cooler() : null,
+                        processorW),
+                build.has(Slot.GRAPHICS)
+                        ? card(build.graphics(), cardW, it.catalogue().reference())
+                        : CoolingCase.Card.NONE,
+                constantDba(build, processorW + cardW + othersW, working),
+                seat(it),
+                it.brief().headroom().thermalMarginK());
     }
 
     private static CoolingCase.Air air(

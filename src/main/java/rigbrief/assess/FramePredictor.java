@@ -22,16 +22,16 @@ import rigbrief.model.speed.SceneMix;
 /** Predicts the frame rate of one workload of a brief. */
 final class FramePredictor {
     /** Memory rate at which demands are stated, in MT/s. */
-    private static final double REFERENCE_MTS = 4_800;
+    static final double REFERENCE_MTS = 4_800;
 
     /** Spread of frame times within a scene, on the log scale. Common practice. */
-    private static final double SCENE_SIGMA = 0.12;
+    static final double SCENE_SIGMA = 0.12;
 
     /** How steeply frames slow down when the card's memory is too small. Common practice. */
-    private static final double OVERFLOW_PENALTY = 2;
+    static final double OVERFLOW_PENALTY = 2;
 
     /** Main memory that the processor's own graphics may borrow, in GB. Common practice. */
-    private static final double BORROWED_GB = 4;
+    static final double BORROWED_GB = 4;
 
     /** Share of a processor's power that one busy thread draws. Common practice. */
     static final double ONE_THREAD_USE = 0.35;
@@ -95,6 +95,35 @@ final class FramePredictor {
                 Math.min(1, processorBusyS / totalS),
                 Math.min(1, graphicsBusyS / totalS),
                 scenes.get(slowest).name());
+    }
+
+    /** The values between parts and rate, for whoever wants to redo them. */
+    FrameSteps steps(Rig rig) {
+        double megapixels = megapixels(rig);
+        FrameWork work = frames.work();
+        boolean card = rig.graphics() != null;
+        double graphicsFactor = preset.graphics() * rays.graphics();
+        double processorFactor = preset.processor() * rays.processor();
+        return new FrameSteps(
+                megapixels,
+                work.gflop().at(megapixels) * graphicsFactor,
+                card ? rig.graphics().tflops() : rig.processor().integratedTflops(),
+                work.gbyte().at(megapixels) * graphicsFactor,
+                card ? rig.graphics().bandwidthGbs() : rig.mts() * 16 / 1_000.0,
+                work.rays().at(megapixels) * rays.rays(),
+                card ? rig.graphics().rayRate() : 0,
+                work.fixedMs(),
+                vramGb,
+                card ? rig.graphics().vramGb() : BORROWED_GB,
+                OVERFLOW_PENALTY,
+                work.serial() * processorFactor,
+                work.parallel() * processorFactor,
+                rig.mts(),
+                REFERENCE_MTS,
+                work.memoryExponent(),
+                frames.scenes(),
+                frames.engineCapFps(),
+                SCENE_SIGMA);
     }
 
     /** The card's time for a frame of the typical scene, in s; infinite when it lacks the means. */

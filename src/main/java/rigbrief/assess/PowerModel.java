@@ -28,9 +28,9 @@ final class PowerModel {
      * How the processor and the card are used when the brief names no workload: office work. Common
      * practice.
      */
-    private static final double OFFICE_PROCESSOR_USE = 0.4;
+    static final double OFFICE_PROCESSOR_USE = 0.4;
 
-    private static final double OFFICE_GRAPHICS_USE = 0.1;
+    static final double OFFICE_GRAPHICS_USE = 0.1;
     private static final int DAYS_A_YEAR = 365;
 
     private PowerModel() {}
@@ -162,7 +162,8 @@ final class PowerModel {
         return card.boardPowerW() * (card.peakFactor() - 1);
     }
 
-    private static Prediction heaviest(
+    /** The workload that draws most; null when there is none. */
+    static Prediction heaviest(
             List<Prediction> predictions, double sustainedW, double boardPowerW) {
         Prediction heaviest = null;
         double most = -1;
@@ -190,7 +191,7 @@ final class PowerModel {
                 dcW, supply.watts(), level(supply), MainsColumn.forMains(brief.place().mainsV()));
     }
 
-    private static EfficiencyLevel level(Supply supply) {
+    static EfficiencyLevel level(Supply supply) {
         return switch (supply.efficiency()) {
             case NONE -> EfficiencyLevel.NONE;
             case WHITE -> EfficiencyLevel.WHITE;

@@ -39,15 +39,19 @@ final class SpeedModel {
     }
 
     List<Prediction> predictions(Assessment it) {
+        return predictions(rig(it));
+    }
+
+    /** The parts of a build that speed depends on. */
+    static Rig rig(Assessment it) {
         Build build = it.build();
         int modules = Math.min(build.memoryModules(), CHANNELS);
-        return predictions(
-                new Rig(
-                        build.processor(),
-                        build.has(Slot.GRAPHICS) ? build.graphics() : null,
-                        it.memoryMts() * modules / CHANNELS,
-                        build.memoryGb(),
-                        (Drive) build.part(Slot.DRIVE)));
+        return new Rig(
+                build.processor(),
+                build.has(Slot.GRAPHICS) ? build.graphics() : null,
+                it.memoryMts() * modules / CHANNELS,
+                build.memoryGb(),
+                (Drive) build.part(Slot.DRIVE));
     }
 
     /** The predictions for the parts that speed depends on, in the brief's order. */

@@ -16,7 +16,7 @@ import rigbrief.model.speed.Roofline;
 /** Predicts the time of one task of a brief. */
 final class TaskPredictor {
     /** How steeply a task slows down when memory is too small. Common practice. */
-    private static final double OVERFLOW_PENALTY = 6;
+    static final double OVERFLOW_PENALTY = 6;
 
     private final Brief brief;
     private final Use use;

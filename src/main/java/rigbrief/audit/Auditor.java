@@ -74,6 +74,9 @@ public final class Auditor {
                         .ifPresent(level -> findings.add(remark(rule, finding, level, build)));
             }
         }
+        if (build.missing().isEmpty()) {
+            findings.addAll(ValidityCheck.of(it));
+        }
         findings.sort(Comparator.comparing(AuditFinding::level));
         return build.missing().isEmpty()
                 ? whole(it, findings, margins)

@@ -13,6 +13,7 @@ final class Commands {
     static {
         MAKERS.put("propose", ProposeCommand::new);
         MAKERS.put("audit", AuditCommand::new);
+        MAKERS.put("explain", ExplainCommand::new);
         MAKERS.put("catalog", Commands::catalog);
         MAKERS.put("rules", RulesCommand::new);
         MAKERS.put("completion", CompletionCommand::new);

@@ -10,6 +10,8 @@ public final class Reports {
                     new ProposalsJson(),
                     new AuditText(),
                     new AuditJson(),
+                    new ExplanationText(),
+                    new ExplanationJson(),
                     new CatalogueCheckText(),
                     new CatalogueCheckJson(),
                     new CatalogueStatsText(),

@@ -224,13 +224,9 @@ public final class Certifier {
         int cooler = order.indexOf(Slot.COOLER);
         int supply = order.indexOf(Slot.SUPPLY);
         return slots.keep(
-                        PAIR,
-                        cooler,
-                        i -> outlook.coolEnough(processor, (Cooler) part(cooler, i)))
+                        PAIR, cooler, i -> outlook.coolEnough(processor, (Cooler) part(cooler, i)))
                 && slots.keep(
-                        PAIR,
-                        supply,
-                        i -> outlook.canFeed((Supply) part(supply, i), card, pair));
+                        PAIR, supply, i -> outlook.canFeed((Supply) part(supply, i), card, pair));
     }
 
     private Part part(int level, int index) {

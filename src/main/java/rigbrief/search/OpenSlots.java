@@ -9,11 +9,11 @@ import rigbrief.presolve.Candidate;
 import rigbrief.presolve.Dominance;
 
 /**
- * What is left of every open slot at each level of the certifier, with the least price and the most net
- * gain that each leaves, by supplier set.
+ * What is left of every open slot at each level of the certifier, with the least price and the most
+ * net gain that each leaves, by supplier set.
  *
- * <p>Level n holds what is left once the first n slots are decided. Figures are kept for those supplier
- * sets only that the level before left alive. Mutable; never leaves this package.
+ * <p>Level n holds what is left once the first n slots are decided. Figures are kept for those
+ * supplier sets only that the level before left alive. Mutable; never leaves this package.
  */
 final class OpenSlots {
     private static final int LEVELS = Slot.values().length;

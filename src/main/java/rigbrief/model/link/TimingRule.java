@@ -47,7 +47,7 @@ public enum TimingRule {
      *
      * @return Hz
      */
-    int clockStepHz() {
+    public int clockStepHz() {
         return clockStepHz;
     }
 }

@@ -69,6 +69,22 @@ public final class DisplayLinkRule implements Rule {
         return judged(outputs, inputs, mode(it), screens);
     }
 
+    /** The link of the last screen; empty where there is none to judge. */
+    public Optional<ScreenLink> link(Assessment it) {
+        List<Port> outputs = ScreenOutputs.of(it.build());
+        if (outputs.isEmpty() || !screenKnown(it) || inputs(it).isEmpty()) {
+            return Optional.empty();
+        }
+        LinkBook.Mode mode = mode(it);
+        int screens = Math.min(ScreenOutputs.screens(it), ScreenOutputs.count(outputs));
+        return Optional.of(
+                new ScreenLink(
+                        mode.resolution(),
+                        mode.refreshHz(),
+                        mode.bitsPerColour(),
+                        lastScreen(outputs, inputs(it), mode, screens)));
+    }
+
     /** A display still to be bought is told by {@code display-wanted}. */
     private static boolean screenKnown(Assessment it) {
         return it.build().has(Slot.DISPLAY)

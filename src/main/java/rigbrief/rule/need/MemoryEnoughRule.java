@@ -35,9 +35,7 @@ public final class MemoryEnoughRule implements Rule {
 
     @Override
     public Finding check(Assessment it) {
-        long need =
-                Math.max(
-                        WholeGb.of(it.demand().memoryGb()), it.brief().memory().atLeastGb());
+        long need = Math.max(WholeGb.of(it.demand().memoryGb()), it.brief().memory().atLeastGb());
         int have = it.build().memoryGb();
         return Finding.atMost(
                 need,

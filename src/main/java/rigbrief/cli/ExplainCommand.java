@@ -1,0 +1,109 @@
+package rigbrief.cli;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import rigbrief.audit.OpenBrief;
+import rigbrief.brief.Brief;
+import rigbrief.build.BuildRecord;
+import rigbrief.catalogue.Catalogue;
+import rigbrief.diagnostic.Nearest;
+import rigbrief.diagnostic.Quotation;
+import rigbrief.explain.Explainers;
+import rigbrief.explain.Explanation;
+import rigbrief.explain.Topic;
+import rigbrief.report.ExplanationAnswer;
+import rigbrief.report.ExplanationJson;
+import rigbrief.report.ExplanationText;
+
+/** Shows how a number of a build came about. */
+@Command(
+        name = "explain",
+        description =
+                "Shows formula, inputs, source and steps behind one number of a build; without"
+                        + " --number, the names there are.",
+        footer = {"", "Next: rigbrief audit BUILD"})
+final class ExplainCommand implements Callable<Integer> {
+    private final Console console;
+
+    @Spec private CommandSpec spec;
+
+    @Parameters(
+            paramLabel = "BUILD",
+            description = "Build file, or a list of part ids; - is standard input.")
+    private String build;
+
+    @Option(
+            names = "--number",
+            paramLabel = "NAME",
+            description = "The number, such as heat.processor-c. Default: list the names.")
+    private String number;
+
+    @Option(
+            names = "--brief",
+            paramLabel = "BRIEF",
+            description = "Brief to judge by. Default: the one in the build file, or none.")
+    private String brief;
+
+    @Mixin private CatalogueOption catalogue;
+    @Mixin private FormatOption format;
+
+    ExplainCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() throws Exception {
+        InputFiles files = new InputFiles(console);
+        Catalogue parts = files.catalogue(catalogue);
+        BuildRecord filed = files.build(build, parts);
+        Brief wanted = brief == null ? ownBrief(filed, parts) : files.brief(brief, parts);
+        List<Topic> topics = Explainers.topics(wanted, parts, filed.build());
+        Optional<Explanation> explanation =
+                number == null ? Optional.empty() : Optional.of(named(topics));
+        ExplanationAnswer answer = new ExplanationAnswer(build, wanted.name(), topics, explanation);
+        format.print(console, new ExplanationText(), new ExplanationJson(), answer, next(topics));
+        return ExitStatus.DONE.code();
+    }
+
+    private static Brief ownBrief(BuildRecord filed, Catalogue parts) {
+        return filed.brief().orElseGet(() -> OpenBrief.of(filed, parts));
+    }
+
+    private Explanation named(List<Topic> topics) {
+        for (Topic topic : topics) {
+            if (topic.name().equals(number)) {
+                return topic.explanation().get();
+            }
+        }
+        throw new ParameterException(spec.commandLine(), unknown(topics));
+    }
+
+    private String unknown(List<Topic> topics) {
+        List<String> names = topics.stream().map(Topic::name).toList();
+        String advice =
+                Nearest.to(number, names)
+                        .map(name -> "did you mean " + name + "?")
+                        .orElse("leave --number out to see them");
+        return "--number: found %s, expected a number of this build; %s"
+                .formatted(Quotation.of(number), advice);
+    }
+
+    private String next(List<Topic> topics) {
+        String again = ShellWord.of(build) + by() + catalogue.repeated();
+        return number == null
+                ? "rigbrief explain " + again + " --number " + topics.get(0).name()
+                : "rigbrief audit " + again;
+    }
+
+    private String by() {
+        return brief == null ? "" : " --brief " + ShellWord.of(brief);
+    }
+}

@@ -1,0 +1,2 @@
+/** Showing how one printed number came about. */
+package rigbrief.explain;
