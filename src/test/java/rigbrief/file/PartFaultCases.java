@@ -58,7 +58,7 @@ final class PartFaultCases {
                         "memory.csv",
                         ",2,16,",
                         ",2,»0,",
-                        "module_gb: found \"0\", expected a whole number of gigabytes from 1 to"
+                        "module_gb: found \"0\", expected a whole number of GB from 1 to"
                                 + " 512; correct the figure"),
                 of(
                         "case.csv",

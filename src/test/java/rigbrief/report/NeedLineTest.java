@@ -40,7 +40,7 @@ class NeedLineTest {
     }
 
     @Test
-    void one_gigabyte_more_than_there_is_is_not_met() {
+    void one_gb_more_than_there_is_is_not_met() {
         var build = aBuild().make();
 
         var need = only(needs(aBrief().memory(build.memoryGb() + 1, false)));

@@ -25,7 +25,7 @@ import rigbrief.diagnostic.Faults;
  * Reads a YAML or JSON text into nodes.
  *
  * <p>Refused are: a key that stands twice, a value more than 50 levels deep, an alias (a few lines
- * of them can stand for gigabytes), a second document.
+ * of them can stand for GB), a second document.
  */
 public final class Tree {
     private static final int DEEPEST = 50;

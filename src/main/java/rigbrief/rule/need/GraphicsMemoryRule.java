@@ -15,8 +15,8 @@ import rigbrief.rule.Source;
  * The card has the graphics memory that the greediest workload wants at its settings.
  *
  * <p>Without a card the processor's graphics borrow main memory, which counts as at most {@value
- * #SHARED_GB} GB (common practice: more is slow and is missed elsewhere). Whole gigabytes, the
- * demand rounded up, equality allowed.
+ * #SHARED_GB} GB (common practice: more is slow and is missed elsewhere). Whole GB, the demand
+ * rounded up, equality allowed.
  */
 public final class GraphicsMemoryRule implements Rule {
     private static final RuleInfo INFO =

@@ -11,8 +11,8 @@ import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
 
 /**
- * Main memory holds what runs at the same time, and at least what the brief asks; whole gigabytes,
- * the demand rounded up, equality allowed.
+ * Main memory holds what runs at the same time, and at least what the brief asks; whole GB, the
+ * demand rounded up, equality allowed.
  */
 public final class MemoryEnoughRule implements Rule {
     private static final RuleInfo INFO =

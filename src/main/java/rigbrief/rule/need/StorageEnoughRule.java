@@ -14,7 +14,7 @@ import rigbrief.rule.Source;
 
 /**
  * Both drives together hold what is installed with its growth and 15 % free, and at least what the
- * brief asks; whole gigabytes, the demand rounded up, equality allowed.
+ * brief asks; whole GB, the demand rounded up, equality allowed.
  */
 public final class StorageEnoughRule implements Rule {
     private static final RuleInfo INFO =

@@ -1,7 +1,7 @@
 package rigbrief.rule.need;
 
 /**
- * Computed amounts of memory or space as whole gigabytes, rounded up.
+ * Computed amounts of memory or space as whole GB, rounded up.
  *
  * <p>A millionth is forgiven, so that the rounding of binary fractions never costs a whole GB.
  */

@@ -42,9 +42,9 @@ class MemoryBandwidthTest {
         "5,6400,51.200,PC5-51200"
     })
     void names_and_rates_are_those_of_the_table(
-            int generation, int ratedMts, double gigabytesPerSecond, String name) {
+            int generation, int ratedMts, double gbPerSecond, String name) {
         assertThat(MemoryBandwidth.bytesPerSecond(ratedMts, 1) / 1e9)
-                .isCloseTo(gigabytesPerSecond, within(0.0006));
+                .isCloseTo(gbPerSecond, within(0.0006));
         assertThat(MemoryBandwidth.moduleName(generation, ratedMts)).isEqualTo(name);
     }
 

@@ -75,7 +75,7 @@ class MemorySlotsRuleTest {
     }
 
     @Test
-    void capacity_one_gigabyte_beyond_the_processor_is_a_breach_of_one_module() {
+    void capacity_one_gb_beyond_the_processor_is_a_breach_of_one_module() {
         BuildFixture build = aBuild().with(aProcessor().memoryMaxGb(31));
 
         Finding finding = check(new MemorySlotsRule(), build);

@@ -42,7 +42,7 @@ class GraphicsMemoryRuleTest {
     }
 
     @Test
-    void a_little_more_is_a_breach_of_one_gigabyte() {
+    void a_little_more_is_a_breach_of_one_gb() {
         BuildFixture build = aBuild();
         BriefFixture brief = aBrief().use(aNeed(MARSH));
         CatalogueFixture catalogue =
@@ -66,7 +66,7 @@ class GraphicsMemoryRuleTest {
     }
 
     @Test
-    void integrated_graphics_borrow_four_gigabytes() {
+    void integrated_graphics_borrow_four_gb() {
         // Common practice.
         BuildFixture build = aBuild().without(Slot.GRAPHICS);
         BriefFixture brief = aBrief().use(aNeed(MARSH));

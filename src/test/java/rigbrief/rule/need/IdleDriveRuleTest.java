@@ -33,7 +33,7 @@ class IdleDriveRuleTest {
     }
 
     @Test
-    void a_second_drive_beside_one_that_is_a_gigabyte_short_is_met() {
+    void a_second_drive_beside_one_that_is_a_gb_short_is_met() {
         BriefFixture brief = aBrief().storage(1_001);
 
         Finding finding = check(new IdleDriveRule(), withSecond(), brief);

@@ -40,7 +40,7 @@ class MemoryEnoughRuleTest {
     }
 
     @Test
-    void one_gigabyte_short_is_a_breach_of_one() {
+    void one_gb_short_is_a_breach_of_one() {
         BuildFixture build = aBuild();
         BriefFixture brief = aBrief().memory(33, false);
 

@@ -39,7 +39,7 @@ class StorageEnoughRuleTest {
     }
 
     @Test
-    void one_gigabyte_short_is_a_breach_of_one() {
+    void one_gb_short_is_a_breach_of_one() {
         BuildFixture build = aBuild();
         BriefFixture brief = aBrief().storage(1_001);
 
@@ -73,7 +73,7 @@ class StorageEnoughRuleTest {
     }
 
     @Test
-    void a_gigabyte_more_to_store_is_a_breach_of_two() {
+    void a_gb_more_to_store_is_a_breach_of_two() {
         // By hand: 851 / 0.85 = 1001.2 GB, rounded up 1002.
         BuildFixture build = aBuild();
         BriefFixture brief = aBrief().storage(0, ARCHIVE);

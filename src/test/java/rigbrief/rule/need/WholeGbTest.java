@@ -12,7 +12,7 @@ class WholeGbTest {
     }
 
     @Test
-    void a_binary_fraction_s_rounding_costs_no_gigabyte() {
+    void a_binary_fraction_s_rounding_costs_no_gb() {
         assertThat(WholeGb.of(0.1 * 3 * 100)).isEqualTo(30);
     }
 }
