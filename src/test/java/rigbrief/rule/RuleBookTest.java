@@ -115,4 +115,13 @@ class RuleBookTest {
                         .collect(Collectors.joining())
                 + "Rule";
     }
+
+    @Test
+    void only_the_rule_about_missing_parts_reads_no_slot() {
+        for (Rule rule : Rules.ALL) {
+            boolean missingParts = rule.info().id().equals("complete");
+
+            assertThat(rule.reads().isEmpty()).as(rule.info().id()).isEqualTo(missingParts);
+        }
+    }
 }
