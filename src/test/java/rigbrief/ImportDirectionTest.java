@@ -89,9 +89,17 @@ class ImportDirectionTest {
                         "file",
                         "diagnostic"));
         LIBRARIES.put("search", List.of("ai.timefold.."));
-        LIBRARIES.put("cli", List.of("picocli.."));
+        LIBRARIES.put("cli", List.of("picocli..", "org.jline.."));
         LIBRARIES.put("file", List.of("com.fasterxml.jackson..", "org.yaml.snakeyaml.."));
-        LIBRARIES.put("report", List.of("com.fasterxml.jackson.."));
+        LIBRARIES.put(
+                "report",
+                List.of(
+                        "com.fasterxml.jackson..",
+                        "freemarker..",
+                        "org.jfree..",
+                        "org.apache.batik..",
+                        "com.openhtmltopdf.."));
+        LIBRARIES.put("measurement", List.of("org.hipparchus.."));
     }
 
     private static Set<String> valuesAnd(String... others) {

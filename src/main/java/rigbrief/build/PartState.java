@@ -7,7 +7,9 @@ public enum PartState implements Word {
     WANTED("wanted"),
     ORDERED("ordered"),
     RECEIVED("received"),
-    FAULTY("faulty");
+    FITTED("fitted"),
+    FAULTY("faulty"),
+    RETURNED("returned");
 
     private final String word;
 

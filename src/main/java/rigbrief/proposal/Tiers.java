@@ -219,13 +219,11 @@ final class Tiers {
         List<FrontPoint> points = new ArrayList<>();
         for (Certificate certificate : found.values()) {
             Standing standing = certificate.best().orElseThrow();
-            List<String> parts = new ArrayList<>();
-            standing.build().filled().forEach((slot, part) -> parts.add(part.id()));
             points.add(
                     new FrontPoint(
                             standing.totalMinor(),
                             (double) standing.points() / Math.max(1, problem.mostPoints()),
-                            parts));
+                            standing.build()));
         }
         points.sort(
                 Comparator.comparingLong(FrontPoint::totalMinor)
