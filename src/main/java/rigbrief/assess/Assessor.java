@@ -25,11 +25,22 @@ public final class Assessor {
      *     have, which the reader of briefs refuses
      */
     public Assessor(Brief brief, Catalogue catalogue) {
+        this(brief, catalogue, Settled.NOTHING);
+    }
+
+    /**
+     * An assessor of an order of which a part is settled.
+     *
+     * @param settled what was ordered before
+     * @throws IllegalArgumentException when the brief names a workload that the catalogue does not
+     *     have
+     */
+    public Assessor(Brief brief, Catalogue catalogue, Settled settled) {
         this.brief = brief;
         this.catalogue = catalogue;
         this.demand = DemandModel.of(brief, catalogue);
         this.offers = new Offers(brief, catalogue);
-        this.pricing = new Pricing(brief, offers);
+        this.pricing = new Pricing(brief, offers, settled);
         this.speed = new SpeedModel(brief, demand);
     }
 

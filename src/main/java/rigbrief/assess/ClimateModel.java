@@ -98,20 +98,36 @@ final class ClimateModel {
      * cooler and fans are decided: level and excess are then no higher than with the rest.
      */
     static Speeds sheltered(Assessment it, double processorW, double cardW, double othersW) {
+        return sheltered(it, processorW, cardW, othersW, breath(it));
+    }
+
+    /** The same, with all its case fans standing for other ones. */
+    static Speeds sheltered(
+            Assessment it, double processorW, double cardW, double othersW, Breath breath) {
+        return FanSpeedSolver.quietest(shelteredCase(it, processorW, cardW, othersW, breath));
+    }
+
+    /** The same with every fan flat out: if that is not cool enough, no speeds are. */
+    static Speeds shelteredFlatOut(
+            Assessment it, double processorW, double cardW, double othersW, Breath breath) {
+        return FanSpeedSolver.flatOut(shelteredCase(it, processorW, cardW, othersW, breath));
+    }
+
+    private static CoolingCase shelteredCase(
+            Assessment it, double processorW, double cardW, double othersW, Breath breath) {
         Build build = it.build();
-        return FanSpeedSolver.quietest(
-                new CoolingCase(
-                        air(it, processorW, cardW, othersW),
-                        processor(
-                                build.processor(),
-                                build.has(Slot.COOLER) ? build.cooler() : null,
-                                processorW),
-                        build.has(Slot.GRAPHICS)
-                                ? card(build.graphics(), cardW, it.catalogue().reference())
-                                : CoolingCase.Card.NONE,
-                        SILENCE,
-                        seat(it),
-                        it.brief().headroom().thermalMarginK()));
+        return new CoolingCase(
+                air(it, processorW, cardW, othersW, breath),
+                processor(
+                        build.processor(),
+                        build.has(Slot.COOLER) ? build.cooler() : null,
+                        processorW),
+                build.has(Slot.GRAPHICS)
+                        ? card(build.graphics(), cardW, it.catalogue().reference())
+                        : CoolingCase.Card.NONE,
+                SILENCE,
+                seat(it),
+                it.brief().headroom().thermalMarginK());
     }
 
     private static CoolingCase.Seat seat(Assessment it) {
@@ -140,7 +156,7 @@ final class ClimateModel {
         Build build = it.build();
         double othersW = PowerModel.othersW(build, working);
         return new CoolingCase(
-                air(it, processorW, cardW, othersW),
+                air(it, processorW, cardW, othersW, breath(it)),
                 processor(
                         build.processor(),
                         build.has(Slot.COOLER) ? build.cooler() : null,
@@ -153,9 +169,16 @@ final class ClimateModel {
                 it.brief().headroom().thermalMarginK());
     }
 
-    private static CoolingCase.Air air(
-            Assessment it, double processorW, double cardW, double othersW) {
-        Brief.Place place = it.brief().place();
+    /**
+     * What all fans of a case move at full speed, and how loud they are then.
+     *
+     * @param flowM3h air through the case, in m3/h
+     * @param levelDba their level, in dB(A); minus infinity without any
+     */
+    record Breath(double flowM3h, double levelDba) {}
+
+    /** What the fans of a case move, those in the box and those added. */
+    static Breath breath(Assessment it) {
         PcCase pcCase = it.build().pcCase();
         double free = 0;
         double perPressure = 0;
@@ -171,13 +194,21 @@ final class ClimateModel {
             perPressure += fans.count() * fan.flowM3h() / fan.pressurePa();
             energy += fans.count() * SoundSum.energy(fan.maxDba());
         }
+        return new Breath(
+                OperatingPoint.flowM3h(free, perPressure, pcCase.impedance()),
+                energy > 0 ? SoundSum.levelDba(energy) : SILENCE);
+    }
+
+    private static CoolingCase.Air air(
+            Assessment it, double processorW, double cardW, double othersW, Breath breath) {
+        Brief.Place place = it.brief().place();
         double inside = cardW + othersW + (exhaustsOwnHeat(it) ? 0 : processorW);
         return new CoolingCase.Air(
                 place.roomC(),
                 AirDensity.kgM3(place.roomC(), place.altitudeM()),
                 inside,
-                OperatingPoint.flowM3h(free, perPressure, pcCase.impedance()),
-                energy > 0 ? SoundSum.levelDba(energy) : SILENCE);
+                breath.flowM3h(),
+                breath.levelDba());
     }
 
     /** A radiator on top or behind blows the processor's heat straight out of the case. */

@@ -1,6 +1,7 @@
 package rigbrief.assess;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.TreeSet;
 import rigbrief.assess.PowerModel.Draw;
@@ -15,6 +16,7 @@ import rigbrief.model.noise.SoundDistance;
 import rigbrief.model.noise.SoundSum;
 import rigbrief.model.power.DutyCycle;
 import rigbrief.model.power.TypicalDraw;
+import rigbrief.model.power.WallPower;
 import rigbrief.model.power.YearlyEnergy;
 import rigbrief.part.Cooler;
 import rigbrief.part.Drive;
@@ -112,15 +114,83 @@ public final class Foresight {
         return assessor.speed().predictions(new Rig(processor, graphics, mts, memoryGb, fastest));
     }
 
+    /** What the parts of a build other than processor, card and board draw at work, in W. */
+    public double loadW(Build alone) {
+        return PowerModel.othersW(alone, true) - PowerModel.othersW(Build.empty(), true);
+    }
+
+    /** What a pair's bounds count for such parts, in W. */
+    public double countedW() {
+        return TypicalDraw.MODULE_LOAD_W + TypicalDraw.SATA_DRIVE_LOAD_W;
+    }
+
+    /** A drive at least as fast as every candidate. */
+    public Drive fastest() {
+        return fastest;
+    }
+
     /**
-     * Predictions for a drive, with the quickest memory that the processor can see, and plenty of
-     * it.
+     * Predictions for a drive, with the quickest memory that the processor can see and plenty of
+     * it, or with the slowest.
      */
-    public List<Prediction> atBestMemory(Processor processor, Graphics graphics, Drive drive) {
+    public List<Prediction> atMemory(
+            Processor processor, Graphics graphics, Drive drive, boolean quickest) {
         List<Integer> reachable = reachable(processor);
-        int most = reachable.get(reachable.size() - 1);
+        int mts = reachable.get(quickest ? reachable.size() - 1 : 0);
         return assessor.speed()
-                .predictions(new Rig(processor, graphics, most, (int) PLENTY_GB, drive));
+                .predictions(new Rig(processor, graphics, mts, (int) PLENTY_GB, drive));
+    }
+
+    /** The same bounds, with the power at the rate of memory that is decided. */
+    public Pair atRate(Pair pair, Assessment it) {
+        Processor processor = it.build().processor();
+        Graphics graphics = it.build().has(Slot.GRAPHICS) ? it.build().graphics() : null;
+        return atRate(
+                pair,
+                processor,
+                graphics,
+                it.memoryMts() * Math.min(it.build().memoryModules(), 2) / 2);
+    }
+
+    /** The same bounds, with the power at a memory rate in MT/s, halved for a single module. */
+    public Pair atRate(Pair pair, Processor processor, Graphics graphics, int mts) {
+        List<Prediction> predictions =
+                assessor.speed()
+                        .predictions(new Rig(processor, graphics, mts, (int) PLENTY_GB, slowest));
+        Draw draw =
+                PowerModel.loadW(
+                        predictions,
+                        processor.sustainedPowerW(),
+                        graphics == null ? 0 : graphics.boardPowerW());
+        return new Pair(
+                pair.best(),
+                Math.max(pair.processorW(), draw.processorW()),
+                Math.max(pair.cardW(), draw.cardW()),
+                pair.sustainedW(),
+                pair.loadW(),
+                pair.idleW(),
+                pair.kwhPerYear());
+    }
+
+    /**
+     * The least energy a year, in kWh, that so much more load takes, with any supply.
+     *
+     * @param moreLoadW more load at work, in W
+     * @param moreIdleW more load at idle, in W
+     */
+    public double moreKwhPerYear(double moreLoadW, double moreIdleW) {
+        Brief.Place place = assessor.brief().place();
+        double hours = place.hoursPerDay() * place.loadShare() * DAYS_A_YEAR;
+        double idle = Math.max(0, idleHours() - hours) * moreIdleW;
+        return WallPower.LEAST_SLOPE * (idle + Math.min(hours, idleHours()) * moreLoadW) / 1_000;
+    }
+
+    /** As {@link #moreKwhPerYear}, for what a part draws beyond what an open slot is counted at. */
+    public double moreKwhPerYear(Build alone) {
+        Build nothing = Build.empty();
+        return moreKwhPerYear(
+                Math.max(0, othersW(alone, true) - othersW(nothing, true)),
+                Math.max(0, othersW(alone, false) - othersW(nothing, false)));
     }
 
     /** The bounds for a processor and a card, null for none. */
@@ -215,13 +285,16 @@ public final class Foresight {
         return kwh(PowerModel.wallW(supply, brief, idleW), PowerModel.wallW(supply, brief, loadW));
     }
 
+    private static double idleHours() {
+        return (DutyCycle.VERSION_8.longIdlePercent() + DutyCycle.VERSION_8.shortIdlePercent())
+                * HOURS_A_YEAR
+                / 100.0;
+    }
+
     private double kwh(double wallIdle, double wall) {
         Brief.Place place = assessor.brief().place();
         double hours = place.hoursPerDay() * place.loadShare() * DAYS_A_YEAR;
-        double idleHours =
-                (DutyCycle.VERSION_8.longIdlePercent() + DutyCycle.VERSION_8.shortIdlePercent())
-                        * HOURS_A_YEAR
-                        / 100.0;
+        double idleHours = idleHours();
         double restKwh =
                 YearlyEnergy.kwh(
                         DutyCycle.VERSION_8,
@@ -256,14 +329,75 @@ public final class Foresight {
      * power.
      */
     public double leastLevelDba(Pair pair, Assessment it) {
+        return leastLevelDba(pair, it, ClimateModel.breath(it), othersW(it.build(), true));
+    }
+
+    /** What choices of case fans do for a case; of each two the quieter is also the weaker one. */
+    public static final class Airs {
+        /** More would bound a little closer and take longer than that saves. Measured. */
+        private static final int MOST = 6;
+
+        private final List<ClimateModel.Breath> best = new ArrayList<>();
+
+        /** The airs of some builds that differ in their case fans alone. */
+        public Airs(List<Assessment> choices) {
+            List<ClimateModel.Breath> all = new ArrayList<>();
+            for (Assessment choice : choices) {
+                all.add(ClimateModel.breath(choice));
+            }
+            all.sort(
+                    Comparator.comparingDouble(ClimateModel.Breath::levelDba)
+                            .thenComparingDouble(breath -> -breath.flowM3h()));
+            for (ClimateModel.Breath breath : all) {
+                if (best.isEmpty() || breath.flowM3h() > best.get(best.size() - 1).flowM3h()) {
+                    best.add(breath);
+                }
+            }
+            thin();
+        }
+
+        /**
+         * Neighbours are merged into one as quiet as the quietest and as strong as the strongest.
+         */
+        private void thin() {
+            List<ClimateModel.Breath> all = List.copyOf(best);
+            best.clear();
+            int groups = Math.min(MOST, all.size());
+            for (int group = 0; group < groups; group++) {
+                int first = group * all.size() / groups;
+                int last = (group + 1) * all.size() / groups - 1;
+                best.add(
+                        new ClimateModel.Breath(
+                                all.get(last).flowM3h(), all.get(first).levelDba()));
+            }
+        }
+    }
+
+    /**
+     * The least level at the seat, in dB(A), of a build of which processor, card, board, case and
+     * cooler are decided, with whichever of some airs is quietest; plus infinity when even so some
+     * part gets too hot at sustained power.
+     */
+    public double leastLevelDba(Pair pair, Assessment it, Airs airs) {
         double othersW = othersW(it.build(), true);
+        double least = Double.POSITIVE_INFINITY;
+        for (ClimateModel.Breath breath : airs.best) {
+            least = Math.min(least, leastLevelDba(pair, it, breath, othersW));
+        }
+        return least;
+    }
+
+    private double leastLevelDba(
+            Pair pair, Assessment it, ClimateModel.Breath breath, double othersW) {
         double cardW = it.build().has(Slot.GRAPHICS) ? it.build().graphics().boardPowerW() : 0;
         double sustainedW = it.build().processor().sustainedPowerW();
-        double excessK = ClimateModel.sheltered(it, sustainedW, cardW, othersW).excessK();
+        double excessK =
+                ClimateModel.shelteredFlatOut(it, sustainedW, cardW, othersW, breath).excessK();
         if (Climate.decikelvin(excessK) > 0) {
             return Double.POSITIVE_INFINITY;
         }
-        return ClimateModel.sheltered(it, pair.processorW(), pair.cardW(), othersW).levelDba();
+        return ClimateModel.sheltered(it, pair.processorW(), pair.cardW(), othersW, breath)
+                .levelDba();
     }
 
     /**
@@ -276,6 +410,18 @@ public final class Foresight {
                         ClimateModel.leastSupplyDba(supply, pair.loadW()) - dampingDb,
                         assessor.brief().noise().seatDistanceM());
         return SoundSum.dba(levelDba, supplyDba);
+    }
+
+    /**
+     * A level at the seat with a drive's sound added, 0 for a silent one, behind a damping in dB.
+     */
+    public double withDrive(double levelDba, double driveDba, double dampingDb) {
+        return driveDba <= 0
+                ? levelDba
+                : SoundSum.dba(
+                        levelDba,
+                        SoundDistance.atSeatDba(
+                                driveDba - dampingDb, assessor.brief().noise().seatDistanceM()));
     }
 
     /**

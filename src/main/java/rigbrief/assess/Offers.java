@@ -1,6 +1,7 @@
 package rigbrief.assess;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,6 +22,7 @@ public final class Offers {
     private final Catalogue catalogue;
     private final List<Supplier> suppliers;
     private final Map<Part, Offer[][]> cheapest = new IdentityHashMap<>();
+    private final Map<Part, Map<Integer, Offer[]>> byUnits = new IdentityHashMap<>();
 
     Offers(Brief brief, Catalogue catalogue) {
         this.brief = brief;
@@ -52,9 +54,22 @@ public final class Offers {
         return byPieces[piecesPerMachine];
     }
 
+    /**
+     * The same for a number of packs that all machines together still want. Not to be changed.
+     *
+     * @param units packs for all machines, at least 1
+     */
+    public Offer[] ofUnits(Part part, int units) {
+        return byUnits.computeIfAbsent(part, any -> new HashMap<>())
+                .computeIfAbsent(units, wanted -> cheapestOf(part, wanted));
+    }
+
     private Offer[] cheapest(Part part, int piecesPerMachine) {
+        return cheapestOf(part, Math.multiplyExact(piecesPerMachine, brief.quantity()));
+    }
+
+    private Offer[] cheapestOf(Part part, int wanted) {
         Offer[] best = new Offer[suppliers.size()];
-        int wanted = Math.multiplyExact(piecesPerMachine, brief.quantity());
         boolean any = false;
         for (Offer offer : allowed(part)) {
             int s = index(offer.supplier());

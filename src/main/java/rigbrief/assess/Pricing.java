@@ -34,14 +34,19 @@ public final class Pricing {
     private final Offers offers;
     private final int[] sets;
     private final long[] deliveryOfSet;
+    private final long sunkMinor;
+    private final Settled.Holding[] holdings = new Settled.Holding[SLOTS.length];
     private final Map<Offer[], long[]> minor = new IdentityHashMap<>();
 
-    Pricing(Brief brief, Offers offers) {
+    Pricing(Brief brief, Offers offers, Settled settled) {
         this.brief = brief;
         this.offers = offers;
+        this.sunkMinor = settled.sunkMinor();
+        settled.holdings().forEach(holding -> holdings[holding.slot().ordinal()] = holding);
         this.sets = sets(offers.suppliers().size(), brief);
         this.deliveryOfSet = new long[sets.length];
         for (int i = 0; i < sets.length; i++) {
+            deliveryOfSet[i] = sunkMinor;
             for (int s = 0; s < offers.suppliers().size(); s++) {
                 if ((sets[i] >> s & 1) == 1) {
                     deliveryOfSet[i] += offers.suppliers().get(s).delivery().minorUnits();
@@ -55,7 +60,10 @@ public final class Pricing {
         return sets.clone();
     }
 
-    /** Deliveries from all suppliers of a set, by its index, in minor units. */
+    /**
+     * Deliveries from all suppliers of a set, by its index, with what was paid before; in minor
+     * units.
+     */
     public long deliveryMinor(int set) {
         return deliveryOfSet[set];
     }
@@ -65,18 +73,61 @@ public final class Pricing {
      * the set does not offer it.
      */
     public long[] minorBySet(Part part, int pieces) {
-        return minor.computeIfAbsent(
-                offers.of(part, pieces), bySupplier -> minorBySet(bySupplier, pieces));
+        return unitsBySet(offers.of(part, pieces), pieces * brief.quantity());
     }
 
-    private long[] minorBySet(Offer[] bySupplier, int pieces) {
+    /**
+     * What filling a slot costs by set, in minor units: what is still to be bought, what was paid
+     * for the part before, or what is lost when another was ordered for the slot.
+     *
+     * @param part the part; null for an empty slot
+     */
+    public long[] minorBySet(Slot slot, Part part, int pieces) {
+        long[] bySet = new long[sets.length];
+        int units = part == null ? 0 : unitsToBuy(slot, part, pieces);
+        if (units > 0) {
+            bySet = unitsBySet(bought(slot, part, pieces, units), units).clone();
+        }
+        long settled = settledMinor(slot, part);
+        for (int i = 0; i < bySet.length; i++) {
+            bySet[i] = bySet[i] == NONE ? NONE : bySet[i] + settled;
+        }
+        return bySet;
+    }
+
+    private long[] unitsBySet(Offer[] bySupplier, int units) {
+        return minor.computeIfAbsent(bySupplier, any -> computed(bySupplier, units));
+    }
+
+    private long[] computed(Offer[] bySupplier, int units) {
         long[] least = new long[sets.length];
         for (int i = 0; i < sets.length; i++) {
             int s = cheapestIndex(bySupplier, sets[i]);
-            least[i] =
-                    s < 0 ? NONE : bySupplier[s].price().minorUnits() * pieces * brief.quantity();
+            least[i] = s < 0 ? NONE : bySupplier[s].price().minorUnits() * units;
         }
         return least;
+    }
+
+    /** Packs of a part that all machines together still have to buy for a slot. */
+    public int unitsToBuy(Slot slot, Part part, int pieces) {
+        Settled.Holding holding = holdings[slot.ordinal()];
+        int wanted = pieces * brief.quantity();
+        return holding != null && holding.of(part) ? Math.max(0, wanted - holding.units()) : wanted;
+    }
+
+    private Offer[] bought(Slot slot, Part part, int pieces, int units) {
+        return units == pieces * brief.quantity()
+                ? offers.of(part, pieces)
+                : offers.ofUnits(part, units);
+    }
+
+    /** What was paid for the part in a slot, or is lost on the one that was ordered for it. */
+    private long settledMinor(Slot slot, Part part) {
+        Settled.Holding holding = holdings[slot.ordinal()];
+        if (holding == null) {
+            return 0;
+        }
+        return holding.of(part) ? holding.paidMinor() : holding.lossMinor();
     }
 
     /** The amount that stands for "not to be had". */
@@ -90,8 +141,13 @@ public final class Pricing {
         return partsAndDelivery + fees + tax(partsAndDelivery + fees);
     }
 
-    /** Whether the part in a slot is the client's own. */
+    /** Whether the part in a slot is the client's own, or was ordered for it before. */
     public boolean kept(Slot slot, Part part) {
+        Settled.Holding holding = holdings[slot.ordinal()];
+        return holding != null && holding.of(part) || clients(slot, part);
+    }
+
+    private boolean clients(Slot slot, Part part) {
         for (Kept kept : brief.keep()) {
             if (kept.slot() == slot && kept.part().id().equals(part.id())) {
                 return true;
@@ -104,8 +160,9 @@ public final class Pricing {
         List<Slot> unavailable = new ArrayList<>(0);
         Offer[][] offered = new Offer[SLOTS.length][];
         for (Slot slot : SLOTS) {
-            if (build.has(slot) && !kept(slot, build.part(slot))) {
-                Offer[] bySupplier = offers.of(build.part(slot), build.pieces(slot));
+            int units = unitsToBuy(build, slot);
+            if (units > 0) {
+                Offer[] bySupplier = bought(slot, build.part(slot), build.pieces(slot), units);
                 if (bySupplier.length == 0) {
                     unavailable.add(slot);
                 } else {
@@ -116,11 +173,17 @@ public final class Pricing {
         return cost(build, offered, bestSet(build, offered), unavailable);
     }
 
+    private int unitsToBuy(Build build, Slot slot) {
+        return build.has(slot) && !clients(slot, build.part(slot))
+                ? unitsToBuy(slot, build.part(slot), build.pieces(slot))
+                : 0;
+    }
+
     private int bestSet(Build build, Offer[][] offered) {
         long[] sums = null;
         for (Slot slot : SLOTS) {
             if (offered[slot.ordinal()] != null) {
-                long[] prices = minorBySet(build.part(slot), build.pieces(slot));
+                long[] prices = unitsBySet(offered[slot.ordinal()], unitsToBuy(build, slot));
                 sums = sums == null ? deliveryOfSet.clone() : sums;
                 for (int i = 0; i < sums.length; i++) {
                     sums[i] += prices[i];
@@ -151,11 +214,19 @@ public final class Pricing {
         int mask = set >= 0 ? sets[set] : -1;
         for (Slot slot : SLOTS) {
             Offer[] bySupplier = offered[slot.ordinal()];
+            Settled.Holding holding = holdings[slot.ordinal()];
+            if (holding != null) {
+                parts += settledMinor(slot, build.has(slot) ? build.part(slot) : null);
+                boolean stays = build.has(slot) && holding.of(build.part(slot));
+                if (bySupplier == null && stays && holding.supplier().isPresent()) {
+                    lines.add(settledLine(holding, build.pieces(slot)));
+                }
+            }
             if (bySupplier != null) {
                 int s = cheapestIndex(bySupplier, mask);
                 Offer offer = bySupplier[s];
                 int pieces = build.pieces(slot);
-                parts += offer.price().minorUnits() * pieces * brief.quantity();
+                parts += offer.price().minorUnits() * unitsToBuy(build, slot);
                 lines.add(
                         new Cost.Line(
                                 slot,
@@ -168,7 +239,7 @@ public final class Pricing {
                 single += offerCount(bySupplier) == 1 ? 1 : 0;
             }
         }
-        long delivery = delivery(used);
+        long delivery = sunkMinor + delivery(used);
         long fees = brief.fees().assembly().minorUnits() * brief.quantity();
         long tax = tax(parts + delivery + fees);
         return new Cost(
@@ -182,6 +253,16 @@ public final class Pricing {
                 longest,
                 single,
                 unavailable);
+    }
+
+    /** A part that is all settled; it waits for nobody. */
+    private static Cost.Line settledLine(Settled.Holding holding, int pieces) {
+        return new Cost.Line(
+                holding.slot(),
+                holding.supplier().orElseThrow(),
+                holding.paidMinor() / holding.units(),
+                pieces,
+                0);
     }
 
     private long delivery(int used) {

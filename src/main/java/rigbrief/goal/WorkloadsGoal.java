@@ -70,6 +70,11 @@ public final class WorkloadsGoal implements Goal {
         return weights == 0 ? 1 : sum / weights;
     }
 
+    /** Whether a prediction counts towards the utility. */
+    public static boolean counts(Prediction prediction, Brief brief) {
+        return one(prediction, brief) >= 0;
+    }
+
     @Override
     public String because(Assessment it) {
         StringBuilder text = new StringBuilder();

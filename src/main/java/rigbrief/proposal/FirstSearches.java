@@ -1,7 +1,6 @@
 package rigbrief.proposal;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import rigbrief.brief.Brief;
@@ -10,7 +9,6 @@ import rigbrief.search.Certificate;
 import rigbrief.search.Objective;
 import rigbrief.search.Problem;
 import rigbrief.search.SearchSpace;
-import rigbrief.search.Standing;
 import rigbrief.search.TwoStage;
 
 /**
@@ -21,11 +19,8 @@ import rigbrief.search.TwoStage;
  *
  * @param leastMoney the search for least money
  * @param mostUtility the search for most utility under the ceiling
- * @param polishedLean the build of least money, polished for utility: another start towards the
- *     most
  */
-record FirstSearches(
-        Certificate leastMoney, Certificate mostUtility, Optional<Standing> polishedLean) {
+record FirstSearches(Certificate leastMoney, Certificate mostUtility) {
 
     static FirstSearches run(
             Brief brief,
@@ -45,16 +40,8 @@ record FirstSearches(
                             thread.start();
                         });
         Certificate money = best(space, brief, thorough, Objective.leastMoney());
-        if (money.best().isEmpty() && !money.complete()) {
-            money = best(space, brief, search, Objective.leastMoney());
-        }
-        Optional<Standing> polished =
-                search.polished(
-                        space.within(brief.ceiling().minorUnits()),
-                        Objective.mostUtility(),
-                        money.best().stream().toList());
         try {
-            return new FirstSearches(money, rebound(utility.join(), space), polished);
+            return new FirstSearches(money, rebound(utility.join(), space));
         } catch (CompletionException failed) {
             if (failed.getCause() instanceof RuntimeException cause) {
                 throw cause;
@@ -69,10 +56,9 @@ record FirstSearches(
         return search.best(problem, objective, worths(problem));
     }
 
-    /** Rates of exchange around the one at which the whole ceiling would buy full utility. */
+    /** The rate of exchange at which the whole ceiling would buy full utility. */
     static List<Double> worths(Problem problem) {
-        double average = (double) problem.mostPoints() / problem.limitMinor();
-        return List.of(average / 4, average, 4 * average);
+        return List.of((double) problem.mostPoints() / problem.limitMinor());
     }
 
     /** The same build in another space over the same candidates. */

@@ -33,15 +33,14 @@ record Overrun(Optional<Certificate> certificate, List<String> remarks) {
         long ceiling = brief.ceiling().minorUnits();
         long limit = ceiling + ceiling * brief.overrunBasisPoints() / 10_000;
         Problem stretched = space.within(limit);
-        Standing found =
-                search.polished(stretched, Objective.mostUtility(), List.of(full)).orElse(full);
+        Certificate over =
+                search.bestFrom(stretched, Objective.mostUtility(), List.of(full), worths);
+        Standing found = over.best().orElse(full);
         List<String> bought = new ArrayList<>(wishes(space, found));
         bought.removeAll(wishes(space, full));
         if (found.totalMinor() <= ceiling || bought.isEmpty()) {
             return NONE;
         }
-        Certificate over =
-                search.bestFrom(stretched, Objective.mostUtility(), List.of(found), worths);
         return new Overrun(
                 Optional.of(over),
                 List.of(

@@ -9,12 +9,6 @@ import rigbrief.search.TwoStage;
 
 /** Answers a brief: three tiers with proof and reasons, or why there is none. */
 public final class Proposer {
-    /**
-     * Where utility counts a step costs more and proves less, so those searches get this part of
-     * the steps.
-     */
-    private static final int UTILITY_DIVISOR = 2;
-
     private final SearchLimits limits;
 
     /** A proposer that searches no harder than the limits say. */
@@ -29,12 +23,8 @@ public final class Proposer {
         if (space.candidates().impossible()) {
             return impossible(brief, catalogue, space, clock);
         }
-        // Where only money counts the certifier needs no start: it has proven most briefs before
-        // local
-        // search would have warmed up.
-        TwoStage thorough = search(clock, 0, limits.steps());
-        TwoStage search =
-                search(clock, limits.moves(), Math.max(1, limits.steps() / UTILITY_DIVISOR));
+        TwoStage thorough = search(clock, limits.steps());
+        TwoStage search = search(clock, limits.utilitySteps());
         FirstSearches first = FirstSearches.run(brief, catalogue, space, thorough, search);
         if (first.leastMoney().best().isEmpty() && first.mostUtility().best().isEmpty()) {
             return first.leastMoney().complete()
@@ -44,8 +34,8 @@ public final class Proposer {
         return new Tiers(limits, brief, catalogue, space, search, first).propose(clock);
     }
 
-    private TwoStage search(SearchClock clock, long moves, long steps) {
-        return new TwoStage(limits.seed(), moves, steps, clock::over);
+    private TwoStage search(SearchClock clock, long steps) {
+        return new TwoStage(limits.seed(), limits.moves(), steps, clock::over);
     }
 
     private Proposals impossible(
@@ -70,6 +60,7 @@ public final class Proposer {
                 List.of(),
                 List.of(),
                 Optional.of(clash),
-                clock.remarks());
+                clock.remarks(),
+                new VariantProposer(limits).propose(brief, catalogue));
     }
 }

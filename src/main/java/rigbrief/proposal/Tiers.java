@@ -61,7 +61,6 @@ final class Tiers {
         this.search = search;
         put(Tier.LEAN, Objective.leastMoney(), first.leastMoney());
         put(Tier.FULL, Objective.mostUtility(), first.mostUtility());
-        first.polishedLean().ifPresent(pool::add);
     }
 
     Proposals propose(SearchClock clock) {

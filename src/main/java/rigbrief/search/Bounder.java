@@ -12,14 +12,11 @@ import rigbrief.goal.ValueGoal;
  *
  * <p>For a set of suppliers money adds up over the slots exactly. For a worth w of money, gains
  * less w times price add up over the open slots as well, so that points are at most K + w (money -
- * base); the least over several worths bounds utility at any spending. Value falls with money and
- * rises with the other points, so between two spendings it is at most its figure for the points at
- * the upper and the money at the lower end.
+ * base); the least over several worths bounds utility at any spending. Along each of these lines
+ * the objective, value included, is greatest at an end, so only the corners where two lines cross
+ * are looked at.
  */
 final class Bounder {
-    /** Intervals of spending between which value is bounded. */
-    private static final int INTERVALS = 6;
-
     private static final double ROUNDING_MINOR = 0.5;
     private static final double CLOSE = 1e-6;
 
@@ -35,6 +32,7 @@ final class Bounder {
     private final double ceilingMinor;
     private final double taxFactor;
     private final double feesMinor;
+    private final Envelope lines;
 
     /** Indices of supplier sets that may still deliver the best build. */
     static final class AliveSets {
@@ -131,6 +129,7 @@ final class Bounder {
         this.ceilingMinor = brief.ceiling().minorUnits();
         this.taxFactor = 1 + brief.fees().taxBasisPoints() / 10_000.0;
         this.feesMinor = (double) brief.fees().assembly().minorUnits() * brief.quantity();
+        this.lines = new Envelope(worth.length + 1);
     }
 
     int sets() {
@@ -138,11 +137,20 @@ final class Bounder {
     }
 
     /**
-     * The bound.
+     * Points that stand whatever fills the open slots.
      *
      * @param it the unfinished build
      * @param coupled most points of the goals that no slot decides alone
      * @param gained points of the decided slots
+     */
+    double fixed(Unfinished it, double coupled, double gained) {
+        return coupled + gained + order.decidedPoints(it) + roundingPoints;
+    }
+
+    /**
+     * The bound.
+     *
+     * @param fixed points that stand whatever fills the open slots
      * @param spent price of the decided slots, by set
      * @param leastOpen least price of the open slots, by set
      * @param mostNet most gain less price of the open slots, by worth, by set
@@ -151,15 +159,12 @@ final class Bounder {
      * @param threshold the first figure to reach
      */
     Bound bound(
-            Unfinished it,
-            double coupled,
-            double gained,
+            double fixed,
             long[] spent,
             long[] leastOpen,
             double[][] mostNet,
             AliveSets alive,
             double threshold) {
-        double fixed = coupled + gained + order.decidedPoints(it) + roundingPoints;
         double first = Double.NEGATIVE_INFINITY;
         double second = Double.NEGATIVE_INFINITY;
         int best = -1;
@@ -200,38 +205,22 @@ final class Bounder {
             return -(double) total * objective.perMinor();
         }
         double most = (problem.limitMinor() + 1) / taxFactor - feesMinor;
-        double low = least;
-        double step = Math.max(0, most - low) / INTERVALS;
-        double best = Double.NEGATIVE_INFINITY;
-        double bestValue = 0;
-        for (int i = 0; i < INTERVALS; i++) {
-            double from = low + i * step;
-            double others = others(points, base, from + step, mostNet, s);
-            double value = value(others, from);
-            best = Math.max(best, others + value);
-            bestValue = Math.max(bestValue, value);
+        for (int w = 0; w < worth.length; w++) {
+            lines.set(w, points + mostNet[w][s] - worth[w] * base, worth[w]);
         }
-        if (objective.perMinor() == 0) {
-            return best * objective.perPoint();
-        }
-        return weighted(points, base, total, best, bestValue, mostNet, s);
+        lines.set(worth.length, othersMost, 0);
+        return lines.most(least, Math.max(least, most), this::figure);
     }
 
-    /** Points less money at the objective's own rate of exchange, which is the first worth. */
-    private double weighted(
-            double points,
-            long base,
-            long total,
-            double mostPoints,
-            double value,
-            double[][] mostNet,
-            int s) {
-        double k = points + mostNet[0][s];
-        double byRate =
-                objective.perPoint() * (k + value)
-                        - objective.perMinor() * (taxFactor * (base + feesMinor) - ROUNDING_MINOR);
-        double byEnds = objective.perPoint() * mostPoints - (double) objective.perMinor() * total;
-        return Math.min(byRate, byEnds);
+    /**
+     * The first figure with so many points of the other goals for so much money, value included.
+     */
+    private double figure(double others, double spend) {
+        double points = objective.perPoint() * (others + value(others, spend));
+        return objective.perMinor() == 0
+                ? points
+                : points
+                        - objective.perMinor() * (taxFactor * (spend + feesMinor) - ROUNDING_MINOR);
     }
 
     private double second(double points, long base, long total, double[][] mostNet, int s) {

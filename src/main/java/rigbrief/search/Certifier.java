@@ -2,10 +2,16 @@ package rigbrief.search;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.PriorityQueue;
+import java.util.Set;
 import java.util.function.BooleanSupplier;
+import rigbrief.brief.Brief;
+import rigbrief.goal.Goal;
 import rigbrief.part.Cooler;
 import rigbrief.part.Graphics;
 import rigbrief.part.Part;
@@ -26,8 +32,15 @@ import rigbrief.rule.Rule;
  */
 public final class Certifier {
     private static final int PAIR = OpenSlots.PAIR;
+
+    /** Level of the board, behind the pair. */
+    static final int BOARD = PAIR;
+
     private static final int LEVELS = Slot.values().length;
     private static final double CLOSE = 1e-6;
+
+    /** How often a pair is looked at, each time closer, before it is explored. */
+    private static final int LOOKS = 3;
 
     private final Problem problem;
     private final Objective objective;
@@ -40,6 +53,8 @@ public final class Certifier {
     private final Bounder bounder;
     private final OpenSlots slots;
     private final Unfinished unfinished;
+    private final double[] fixed = new double[LEVELS + 1];
+    private final Map<Outlook.Pair, long[][]> narrowed = new IdentityHashMap<>();
     private Candidate atRoot;
     private boolean rootStands;
     private Standing best;
@@ -63,7 +78,7 @@ public final class Certifier {
             List<Double> worths) {
         this.problem = problem;
         this.objective = objective;
-        this.order = SlotOrder.of(objective);
+        this.order = SlotOrder.of(objective, problem.candidates());
         this.stepLimit = stepLimit;
         this.stop = stop;
         this.schedule = new RuleSchedule(problem.rules(), order);
@@ -75,15 +90,29 @@ public final class Certifier {
         this.unfinished = new Unfinished(problem.assessor());
     }
 
-    /** The objective's own rate first; 0 always among them. */
+    /**
+     * The objective's own rate first; 0 always among them. Where value counts, money is worth about
+     * a quarter to a half of its weight over the ceiling on top.
+     */
     private static double[] worths(Objective objective, List<Double> others, Problem problem) {
-        List<Double> all = new ArrayList<>();
+        Set<Double> all = new LinkedHashSet<>();
+        double own = 0;
         if (objective.perPoint() > 0 && objective.perMinor() > 0) {
             double tax = 1 + problem.assessor().brief().fees().taxBasisPoints() / 10_000.0;
-            all.add(tax * objective.perMinor() / objective.perPoint());
+            own = tax * objective.perMinor() / objective.perPoint();
+            all.add(own);
         }
         all.add(0.0);
         if (objective.perPoint() > 0) {
+            Brief brief = problem.assessor().brief();
+            double value =
+                    brief.wishes().weight("value")
+                            * (double) Goal.FULL
+                            / brief.ceiling().minorUnits();
+            if (value > 0) {
+                all.add(own + value / 4);
+                all.add(own + value / 2);
+            }
             all.addAll(others);
         }
         return all.stream().mapToDouble(Double::doubleValue).toArray();
@@ -111,13 +140,10 @@ public final class Certifier {
             if (beaten(top.bound)) {
                 break;
             }
-            if (!top.refined) {
-                refine(top);
-                if (!beaten(top.bound)) {
-                    queue.add(top);
-                }
+            if (top.looks < LOOKS) {
+                look(top, queue);
             } else {
-                explore(top);
+                explore(top, queue);
                 open = interrupted ? top.bound.first() : open;
             }
         }
@@ -135,17 +161,22 @@ public final class Certifier {
                 steps);
     }
 
-    /** A processor and a card, with the best that any build around them can reach. */
+    /**
+     * A processor and a card, perhaps a board, with the best that any build around them reaches.
+     */
     private static final class Top {
         private final Candidate processor;
         private final Candidate card;
+        private final Candidate board;
         private Bounder.Bound bound;
-        private boolean refined;
+        private int looks;
 
-        Top(Candidate processor, Candidate card, Bounder.Bound bound) {
+        Top(Candidate processor, Candidate card, Candidate board, Bounder.Bound bound, int looks) {
             this.processor = processor;
             this.card = card;
+            this.board = board;
             this.bound = bound;
+            this.looks = looks;
         }
     }
 
@@ -155,16 +186,18 @@ public final class Certifier {
                         Comparator.<Top>comparingDouble(top -> -top.bound.first())
                                 .thenComparingDouble(top -> -top.bound.second())
                                 .thenComparingInt(top -> top.processor.index())
-                                .thenComparingInt(top -> top.card.index()));
+                                .thenComparingInt(top -> top.card.index())
+                                .thenComparingInt(
+                                        top -> top.board == null ? -1 : top.board.index()));
         for (int p = 0; p < slots.table(0).size(); p++) {
             for (int g = 0; g < slots.table(1).size(); g++) {
                 Candidate processor = slots.table(0).candidate(p);
                 Candidate card = slots.table(1).candidate(g);
                 long[] row = pairs.row(processor, Slot.GRAPHICS);
                 if (row == null || SlotTable.has(row, g)) {
-                    Bounder.Bound bound = enter(processor, card, false);
+                    Bounder.Bound bound = enter(processor, card, 0);
                     if (!beaten(bound)) {
-                        queue.add(new Top(processor, card, bound));
+                        queue.add(new Top(processor, card, null, bound, 0));
                     }
                     leave();
                 }
@@ -173,23 +206,80 @@ public final class Certifier {
         return queue;
     }
 
-    private void refine(Top top) {
-        top.bound = enter(top.processor, top.card, true);
-        top.refined = true;
-        leave();
-    }
-
-    private void explore(Top top) {
-        Bounder.Bound bound = enter(top.processor, top.card, true);
-        if (!beaten(bound)) {
-            decide(PAIR, bound.set());
+    /**
+     * The bound after each decision on the way to a build, for asking whether none of them is below
+     * that build.
+     */
+    List<Bounder.Bound> boundsTowards(Standing known) {
+        best = null;
+        List<Bounder.Bound> bounds = new ArrayList<>();
+        Candidate processor = known.choices().get(Slot.PROCESSOR.ordinal());
+        Candidate card = known.choices().get(Slot.GRAPHICS.ordinal());
+        for (int looks = 0; looks <= LOOKS; looks++) {
+            bounds.add(enter(processor, card, looks));
+        }
+        for (int level = PAIR; level < LEVELS; level++) {
+            Candidate candidate = known.choices().get(order.get(level).ordinal());
+            bounds.add(
+                    bounder.bound(
+                            fixed[level],
+                            slots.spent(level),
+                            slots.leastWith(),
+                            slots.netWith(),
+                            slots.lookAt(level, candidate.index()),
+                            threshold()));
+            bounds.add(choose(level, candidate));
+        }
+        for (int level = PAIR; level < LEVELS; level++) {
+            unfinished.undo(order.get(level));
         }
         leave();
+        return bounds;
     }
 
-    /** Decides processor and card; with foresight when refined, by their prices alone otherwise. */
-    private Bounder.Bound enter(Candidate processor, Candidate card, boolean refined) {
+    private void look(Top top, PriorityQueue<Top> queue) {
+        top.looks++;
+        top.bound = enter(top.processor, top.card, top.looks);
+        leave();
+        if (!beaten(top.bound)) {
+            queue.add(top);
+        }
+    }
+
+    /** Splits a pair by boards, or decides everything else around a pair and a board. */
+    private void explore(Top top, PriorityQueue<Top> queue) {
+        Bounder.Bound bound = enter(top.processor, top.card, LOOKS);
+        if (!beaten(bound)) {
+            if (top.board == null) {
+                split(top, queue);
+            } else if (!beaten(choose(BOARD, top.board))) {
+                decide(BOARD + 1);
+            }
+        }
+        unfinished.undo(Slot.BOARD);
+        leave();
+    }
+
+    private void split(Top top, PriorityQueue<Top> queue) {
+        for (Branch branch : branches(BOARD)) {
+            if (counted()) {
+                break;
+            }
+            Bounder.Bound bound = choose(BOARD, branch.candidate());
+            if (!beaten(bound)) {
+                queue.add(new Top(top.processor, top.card, branch.candidate(), bound, LOOKS));
+            }
+        }
+    }
+
+    /**
+     * Decides processor and card: by their prices alone at first, then with what the pair can
+     * reach, then with what every candidate of the other slots loses beside it, then with what
+     * every case makes of its heat.
+     */
+    private Bounder.Bound enter(Candidate processor, Candidate card, int looks) {
         unfinished.pair(null);
+        slots.withoutLosses();
         // What a processor leaves of the other slots holds for all its pairs.
         boolean entered = processor == atRoot;
         atRoot = processor;
@@ -199,15 +289,26 @@ public final class Certifier {
         if (!rootStands || !slots.push(1, card)) {
             return Bounder.IMPOSSIBLE;
         }
-        if (refined) {
+        if (looks > 0) {
             Processor p = (Processor) processor.partOrNull();
             Outlook.Pair pair = outlook.pair(p, (Graphics) card.partOrNull());
             if (pair.hopeless()) {
                 return Bounder.IMPOSSIBLE;
             }
             unfinished.pair(pair);
-            if (!narrow(0) || !narrow(1) || !narrow(p, (Graphics) card.partOrNull(), pair)) {
+            long[][] known = narrowed.get(pair);
+            if (known != null) {
+                slots.restore(PAIR, known);
+            } else if (narrow(0) && narrow(1) && narrow(p, (Graphics) card.partOrNull(), pair)) {
+                narrowed.put(pair, slots.left(PAIR));
+            } else {
                 return Bounder.IMPOSSIBLE;
+            }
+            if (looks == LOOKS && objective.perPoint() > 0 && !outlook.lookAtCases(unfinished)) {
+                return Bounder.IMPOSSIBLE;
+            }
+            if (looks >= 2) {
+                slots.reckonLosses(unfinished);
             }
         }
         return bound(PAIR);
@@ -243,61 +344,100 @@ public final class Certifier {
             return Bounder.IMPOSSIBLE;
         }
         Bounder.AliveSets alive = slots.sumUp(level);
-        double threshold =
-                best == null
-                        ? Double.NEGATIVE_INFINITY
-                        : objective.first(best.points(), best.totalMinor());
+        fixed[level] = bounder.fixed(unfinished, coupled, slots.gained(level));
         return bounder.bound(
-                unfinished,
-                coupled,
-                slots.gained(level),
+                fixed[level],
                 slots.spent(level),
-                slots.leastSum(),
-                slots.netSum(),
+                slots.leastSum(level),
+                slots.netSum(level),
                 alive,
-                threshold);
+                threshold());
     }
 
-    private void decide(int level, int set) {
+    private double threshold() {
+        return best == null
+                ? Double.NEGATIVE_INFINITY
+                : objective.first(best.points(), best.totalMinor());
+    }
+
+    private void decide(int level) {
         if (level == LEVELS) {
             finish();
             return;
         }
-        int[] tried = slots.table(level).order(set, objective.perPoint() == 0);
-        for (int i : tried) {
-            if (!slots.has(level, level, i)) {
+        Branch[] branches = branches(level);
+        for (Branch branch : branches) {
+            if (beaten(branch.bound()) || tooHot(branch.candidate())) {
                 continue;
             }
-            if (++steps >= stepLimit || ((steps & 1023) == 0 && stop.getAsBoolean())) {
-                interrupted = true;
-            }
-            if (interrupted) {
+            if (counted()) {
                 break;
             }
-            Candidate candidate = slots.table(level).candidate(i);
-            unfinished.decide(candidate);
-            if (slots.push(level, candidate) && kept(level)) {
-                descend(level);
+            if (!beaten(choose(level, branch.candidate()))) {
+                decide(level + 1);
             }
         }
         unfinished.undo(order.get(level));
     }
 
-    /** Goes on from a decided slot while something better can still come of it. */
-    private void descend(int level) {
+    /** Counts a step; true when it was one too many. */
+    private boolean counted() {
+        if (++steps >= stepLimit || ((steps & 1023) == 0 && stop.getAsBoolean())) {
+            interrupted = true;
+        }
+        return interrupted;
+    }
+
+    /** Decides a level's slot, and what follows from it; the bound of what can still come of it. */
+    private Bounder.Bound choose(int level, Candidate candidate) {
+        unfinished.decide(candidate);
+        if (!slots.push(level, candidate) || !kept(level) || !outlook.carriesOn(unfinished)) {
+            return Bounder.IMPOSSIBLE;
+        }
         // The bound is cheaper than asking every rule about every open candidate, so it comes
         // first.
-        if (beaten(bound(level + 1)) || !narrow(level)) {
-            return;
+        if (beaten(bound(level + 1)) || !narrow(level) || !slots.reckon(level, unfinished)) {
+            return Bounder.IMPOSSIBLE;
         }
-        if (order.get(level) == Slot.BOARD && !slots.reckonMemoryAndDrives(level, unfinished)) {
-            return;
-        }
-        Bounder.Bound bound = bound(level + 1);
-        if (!beaten(bound)) {
-            decide(level + 1, bound.set());
-        }
+        return bound(level + 1);
     }
+
+    private boolean tooHot(Candidate candidate) {
+        return candidate.slot() == Slot.FANS
+                && unfinished.has(Slot.CASE)
+                && unfinished.has(Slot.COOLER)
+                && !outlook.coolEnough(unfinished, candidate);
+    }
+
+    private record Branch(Candidate candidate, Bounder.Bound bound) {}
+
+    /** What may be chosen for a level's slot and can still be best, best bound first. */
+    private Branch[] branches(int level) {
+        List<Branch> branches = new ArrayList<>();
+        SlotTable table = slots.table(level);
+        for (int i = 0; i < table.size(); i++) {
+            if (slots.has(level, level, i)) {
+                Bounder.AliveSets alive = slots.lookAt(level, i);
+                Bounder.Bound bound =
+                        bounder.bound(
+                                fixed[level],
+                                slots.spent(level),
+                                slots.leastWith(),
+                                slots.netWith(),
+                                alive,
+                                threshold());
+                if (!beaten(bound)) {
+                    branches.add(new Branch(table.candidate(i), bound));
+                }
+            }
+        }
+        branches.sort(BEST_FIRST);
+        return branches.toArray(Branch[]::new);
+    }
+
+    private static final Comparator<Branch> BEST_FIRST =
+            Comparator.<Branch>comparingDouble(branch -> -branch.bound().first())
+                    .thenComparingDouble(branch -> -branch.bound().second());
 
     /** Whether every rule that can be asked since this level's slot was decided is kept. */
     private boolean kept(int level) {

@@ -1,5 +1,8 @@
 package rigbrief.search;
 
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.IntPredicate;
@@ -18,8 +21,59 @@ import rigbrief.presolve.Dominance;
 final class OpenSlots {
     private static final int LEVELS = Slot.values().length;
 
+    /**
+     * Slots whose losses are reckoned anew once others are decided, for some in two rounds: each
+     * round waits for all of its slots.
+     */
+    private static final Map<Slot, List<List<Slot>>> RECKONED_BEHIND =
+            new EnumMap<>(
+                    Map.of(
+                            Slot.CASE,
+                            List.of(List.of(Slot.SUPPLY), List.of(Slot.SUPPLY, Slot.MEMORY)),
+                            Slot.MEMORY,
+                            List.of(List.of(Slot.BOARD)),
+                            Slot.DRIVE,
+                            List.of(List.of(Slot.BOARD)),
+                            Slot.SECOND_DRIVE,
+                            List.of(List.of(Slot.BOARD, Slot.DRIVE)),
+                            Slot.COOLER,
+                            List.of(List.of(Slot.CASE, Slot.SUPPLY))));
+
+    private static final int ROUNDS = 2;
+
+    /** Slots that lose points beside a processor and a card. */
+    private static final List<Slot> LOSING =
+            List.of(
+                    Slot.SUPPLY,
+                    Slot.BOARD,
+                    Slot.CASE,
+                    Slot.MEMORY,
+                    Slot.DRIVE,
+                    Slot.SECOND_DRIVE,
+                    Slot.WIRELESS,
+                    Slot.COOLER,
+                    Slot.FANS);
+
     /** Processor and card, which are decided in one go. */
     static final int PAIR = 2;
+
+    /**
+     * The least that both drives cost together, and the most they gain, by supplier set: over all
+     * first drives, and with each of them.
+     */
+    private static final class Drives {
+        private final long[] least;
+        private final double[][] net;
+        private final long[][] leastWith;
+        private final double[][][] netWith;
+
+        Drives(int drives, int sets, int worths) {
+            least = new long[sets];
+            net = new double[worths][sets];
+            leastWith = new long[drives][sets];
+            netWith = new double[drives][worths][sets];
+        }
+    }
 
     private final Problem problem;
     private final Objective objective;
@@ -35,13 +89,22 @@ final class OpenSlots {
     private final long[][] spent;
     private final double[] gained = new double[LEVELS + 1];
     private final Bounder.AliveSets[] alive = new Bounder.AliveSets[LEVELS + 1];
-    private final double[][] losses = new double[LEVELS][];
+    private final double[][] besidePair = new double[LEVELS][];
+    private final double[][][] reckoned = new double[LEVELS][ROUNDS][];
+    private final int[][] reckonedBehind = new int[LEVELS][ROUNDS];
+    private final boolean[] behindReckoned = new boolean[LEVELS];
     private final int firstDrive;
     private final int secondDrive;
-    private final long[] leastDrives;
-    private final double[][] netDrives;
-    private final long[] leastSum;
-    private final double[][] netSum;
+    private Drives drivesAtRoot;
+    private Drives drivesBesidePair;
+    private Drives drivesOnBoard;
+    private final Map<Integer, Drives> drivesByPlaces = new HashMap<>();
+    private boolean pairReckoned;
+    private final long[][] leastSum;
+    private final double[][][] netSum;
+    private final long[] leastWith;
+    private final double[][] netWith;
+    private final Bounder.AliveSets aliveWith;
 
     OpenSlots(Problem problem, Objective objective, List<Slot> order, double[] worth, int sets) {
         this.problem = problem;
@@ -56,10 +119,11 @@ final class OpenSlots {
         this.least = new long[LEVELS + 1][LEVELS][sets];
         this.net = new double[LEVELS + 1][LEVELS][worth.length][sets];
         this.spent = new long[LEVELS + 1][sets];
-        this.leastDrives = new long[sets];
-        this.netDrives = new double[worth.length][sets];
-        this.leastSum = new long[sets];
-        this.netSum = new double[worth.length][sets];
+        this.leastSum = new long[LEVELS + 1][sets];
+        this.netSum = new double[LEVELS + 1][worth.length][sets];
+        this.leastWith = new long[sets];
+        this.netWith = new double[worth.length][sets];
+        this.aliveWith = new Bounder.AliveSets(sets);
         for (int level = 0; level <= LEVELS; level++) {
             alive[level] = new Bounder.AliveSets(sets).fill();
         }
@@ -68,13 +132,27 @@ final class OpenSlots {
                         problem.assessor(), problem.candidates(), objective.perPoint() == 0);
         for (int level = 0; level < LEVELS; level++) {
             tables[level] = table(order.get(level));
-            losses[level] = new double[tables[level].size()];
+            List<List<Slot>> rounds = RECKONED_BEHIND.getOrDefault(order.get(level), List.of());
+            for (int round = 0; round < ROUNDS; round++) {
+                reckoned[level][round] = new double[tables[level].size()];
+                reckonedBehind[level][round] =
+                        round < rounds.size()
+                                ? rounds.get(round).stream()
+                                        .mapToInt(order::indexOf)
+                                        .max()
+                                        .orElse(LEVELS)
+                                : LEVELS;
+            }
             domains[0][level] = tables[level].domain(left.get(order.get(level)));
         }
         for (int level = 0; level < LEVELS; level++) {
             refresh(0, level);
         }
-        boundDrives();
+        int drives = tables[firstDrive].size();
+        drivesAtRoot = new Drives(drives, sets, worth.length);
+        drivesBesidePair = new Drives(drives, sets, worth.length);
+        boundDrives(0, drivesAtRoot, (i, j) -> 0);
+        boundDrives(0, drivesBesidePair, (i, j) -> 0);
     }
 
     private SlotTable table(Slot slot) {
@@ -110,57 +188,157 @@ final class OpenSlots {
         return spent[level];
     }
 
-    /** Least price of the open slots together, by supplier set, as last summed up. */
-    long[] leastSum() {
-        return leastSum;
+    /** Least price of the open slots together at a level, by supplier set, as last summed up. */
+    long[] leastSum(int level) {
+        return leastSum[level];
     }
 
     /** Most net gain of the open slots together, by worth and supplier set, as last summed up. */
-    double[][] netSum() {
-        return netSum;
+    double[][] netSum(int level) {
+        return netSum[level];
+    }
+
+    /** As {@link #leastSum}, with the candidate last looked at in the level's slot. */
+    long[] leastWith() {
+        return leastWith;
+    }
+
+    /** As {@link #netSum}, with the candidate last looked at in the level's slot. */
+    double[][] netWith() {
+        return netWith;
+    }
+
+    /**
+     * Sums up a level that is summed up already, with one candidate in its slot instead of the best
+     * of all that are left there.
+     *
+     * @return the supplier sets alive at the level
+     */
+    Bounder.AliveSets lookAt(int level, int index) {
+        aliveWith.copyOf(alive[level]);
+        if (level == firstDrive) {
+            lookAtDrive(level, drives(level), index);
+            return aliveWith;
+        }
+        long[] minor = tables[level].candidate(index).minorBySet();
+        double gain = tables[level].gain(index) + loss(level, level, index);
+        for (int k = 0; k < aliveWith.count(); k++) {
+            int s = aliveWith.get(k);
+            leastWith[s] =
+                    leastSum[level][s]
+                            - Math.min(least[level][level][s], Pricing.notToBeHad())
+                            + minor[s];
+            for (int w = 0; w < worth.length; w++) {
+                netWith[w][s] =
+                        netSum[level][w][s] - net[level][level][w][s] + gain - worth[w] * minor[s];
+            }
+        }
+        return aliveWith;
+    }
+
+    /** A first drive with the second one that goes best with it. */
+    private void lookAtDrive(int level, Drives drives, int index) {
+        for (int k = 0; k < aliveWith.count(); k++) {
+            int s = aliveWith.get(k);
+            leastWith[s] =
+                    leastSum[level][s]
+                            - Math.min(least[level][firstDrive][s], Pricing.notToBeHad())
+                            - Math.min(least[level][secondDrive][s], Pricing.notToBeHad())
+                            - drivesMore(level, s)
+                            + Math.min(drives.leastWith[index][s], Pricing.notToBeHad());
+            for (int w = 0; w < worth.length; w++) {
+                netWith[w][s] =
+                        netSum[level][w][s]
+                                - net[level][firstDrive][w][s]
+                                - net[level][secondDrive][w][s]
+                                - drivesLess(level, w, s)
+                                + drives.netWith[index][w][s];
+            }
+        }
+    }
+
+    private interface DrivesLoss {
+        double of(int first, int second);
     }
 
     /**
      * The least that both drives cost together, and their most net gain: a small first drive is
      * cheap and so is no second one, but not both at once.
+     *
+     * @param more what two drives lose together beyond what each loses apart
      */
-    void boundDrives() {
-        for (int s = 0; s < sets; s++) {
-            leastDrives[s] = Long.MAX_VALUE;
-            for (double[] bySet : netDrives) {
-                bySet[s] = Double.NEGATIVE_INFINITY;
-            }
-        }
+    private void boundDrives(int level, Drives drives, DrivesLoss more) {
+        clear(drives.least, drives.net);
+        long[] seconds = domains[level][secondDrive];
         for (int i = 0; i < tables[firstDrive].size(); i++) {
-            long[] row = pairs.row(tables[firstDrive].candidate(i), Slot.SECOND_DRIVE);
-            for (int j = 0; j < tables[secondDrive].size(); j++) {
-                boolean together =
-                        SlotTable.has(domains[0][firstDrive], i)
-                                && SlotTable.has(domains[0][secondDrive], j)
-                                && (row == null || SlotTable.has(row, j));
-                if (together) {
-                    boundDrives(i, j);
+            clear(drives.leastWith[i], drives.netWith[i]);
+            if (SlotTable.has(domains[level][firstDrive], i)) {
+                long[] row = pairs.row(tables[firstDrive].candidate(i), Slot.SECOND_DRIVE);
+                for (int j = 0; j < tables[secondDrive].size(); j++) {
+                    if (SlotTable.has(seconds, j) && (row == null || SlotTable.has(row, j))) {
+                        boundDrives(level, drives, i, j, more.of(i, j));
+                    }
+                }
+                for (int s = 0; s < sets; s++) {
+                    drives.least[s] = Math.min(drives.least[s], drives.leastWith[i][s]);
+                    for (int w = 0; w < worth.length; w++) {
+                        drives.net[w][s] = Math.max(drives.net[w][s], drives.netWith[i][w][s]);
+                    }
                 }
             }
         }
     }
 
-    private void boundDrives(int i, int j) {
+    private double drivesLoss(int level, int open, int index) {
+        if (objective.perPoint() == 0) {
+            return 0;
+        }
+        return level == 0
+                ? outlook.losses().watts(tables[open].candidate(index))
+                : besidePair[open][index];
+    }
+
+    private static void clear(long[] least, double[][] net) {
+        Arrays.fill(least, Long.MAX_VALUE);
+        for (double[] bySet : net) {
+            Arrays.fill(bySet, Double.NEGATIVE_INFINITY);
+        }
+    }
+
+    private void boundDrives(int level, Drives drives, int i, int j, double more) {
         long[] one = tables[firstDrive].candidate(i).minorBySet();
         long[] two = tables[secondDrive].candidate(j).minorBySet();
-        double gain = tables[firstDrive].gain(i) + tables[secondDrive].gain(j);
-        for (int s = 0; s < sets; s++) {
+        double gain =
+                tables[firstDrive].gain(i)
+                        + tables[secondDrive].gain(j)
+                        + drivesLoss(level, firstDrive, i)
+                        + drivesLoss(level, secondDrive, j)
+                        + more;
+        Bounder.AliveSets left = alive[parent(level)];
+        for (int k = 0; k < left.count(); k++) {
+            int s = left.get(k);
             long price = one[s] + two[s];
-            leastDrives[s] = Math.min(leastDrives[s], price);
+            drives.leastWith[i][s] = Math.min(drives.leastWith[i][s], price);
             for (int w = 0; w < worth.length; w++) {
-                netDrives[w][s] = Math.max(netDrives[w][s], gain - worth[w] * price);
+                double[] bySet = drives.netWith[i][w];
+                bySet[s] = Math.max(bySet[s], gain - worth[w] * price);
             }
         }
+    }
+
+    /** What is known of both drives together at a level where both are open. */
+    private Drives drives(int level) {
+        int board = levelOf(Slot.BOARD);
+        boolean onBoard = level > board + 1 || (level == board + 1 && behindReckoned[board]);
+        return onBoard && objective.perPoint() > 0
+                ? drivesOnBoard
+                : pairReckoned && level >= PAIR ? drivesBesidePair : drivesAtRoot;
     }
 
     /** Goes from a level to the next by a candidate; false when that leaves a slot without any. */
     boolean push(int level, Candidate candidate) {
         gained[level + 1] = gained[level] + tables[level].gain(candidate.index());
+        behindReckoned[level] = false;
         for (int s = 0; s < spent[level].length; s++) {
             spent[level + 1][s] = spent[level][s] + candidate.minorBySet()[s];
         }
@@ -209,13 +387,31 @@ final class OpenSlots {
         return !changed || !SlotTable.empty(domain);
     }
 
+    /** What is left of the open slots at a level, to be put back by {@link #restore}. */
+    long[][] left(int level) {
+        long[][] copy = new long[LEVELS][];
+        for (int open = level; open < LEVELS; open++) {
+            copy[open] = domains[level][open].clone();
+        }
+        return copy;
+    }
+
+    /** Puts back what was left of the open slots at a level. */
+    void restore(int level, long[][] left) {
+        for (int open = level; open < LEVELS; open++) {
+            if (!Arrays.equals(domains[level][open], left[open])) {
+                System.arraycopy(left[open], 0, domains[level][open], 0, left[open].length);
+                refresh(level, open);
+            }
+        }
+    }
+
     private void refresh(int level, int open) {
-        long[] domain = domains[level][open];
-        boolean reckoned = level > levelOf(Slot.BOARD) + 1 && objective.perPoint() > 0;
-        if (losing(open) && reckoned) {
+        if (losses(level, open) != null) {
             refreshWithLosses(level, open);
             return;
         }
+        long[] domain = domains[level][open];
         Bounder.AliveSets left = alive[parent(level)];
         for (int i = 0; i < left.count(); i++) {
             int s = left.get(i);
@@ -226,16 +422,27 @@ final class OpenSlots {
         }
     }
 
-    /**
-     * Memory and drives lose points that depend on processor, card and board: known once these are
-     * decided.
-     */
-    private boolean losing(int level) {
-        return order.get(level) == Slot.MEMORY || order.get(level) == Slot.DRIVE;
+    /** What the candidates of an open slot lose as far as a level knows; null when nothing. */
+    private double[] losses(int level, int open) {
+        if (objective.perPoint() > 0) {
+            for (int round = ROUNDS - 1; round >= 0; round--) {
+                int behind = reckonedBehind[open][round];
+                if (level > behind + 1 || (level == behind + 1 && behindReckoned[behind])) {
+                    return reckoned[open][round];
+                }
+            }
+        }
+        return level >= PAIR ? besidePair[open] : null;
+    }
+
+    private double loss(int level, int open, int index) {
+        double[] losses = losses(level, open);
+        return losses == null ? 0 : losses[index];
     }
 
     private void refreshWithLosses(int level, int open) {
         long[] domain = domains[level][open];
+        double[] losses = losses(level, open);
         Bounder.AliveSets left = alive[parent(level)];
         for (int k = 0; k < left.count(); k++) {
             int s = left.get(k);
@@ -247,7 +454,7 @@ final class OpenSlots {
         for (int i = 0; i < tables[open].size(); i++) {
             if (SlotTable.has(domain, i)) {
                 long[] minor = tables[open].candidate(i).minorBySet();
-                double gain = tables[open].gain(i) + losses[open][i];
+                double gain = tables[open].gain(i) + losses[i];
                 for (int w = 0; w < worth.length; w++) {
                     double[] bySet = net[level][open][w];
                     for (int k = 0; k < left.count(); k++) {
@@ -259,35 +466,114 @@ final class OpenSlots {
         }
     }
 
+    /** Forgets what the candidates lose beside a processor and a card. */
+    void withoutLosses() {
+        for (Slot slot : LOSING) {
+            besidePair[levelOf(slot)] = null;
+        }
+        pairReckoned = false;
+    }
+
+    /** Reckons what the candidates lose beside the processor and the card that are decided. */
+    void reckonLosses(Unfinished unfinished) {
+        if (objective.perPoint() == 0) {
+            return;
+        }
+        for (Slot slot : LOSING) {
+            int open = levelOf(slot);
+            besidePair[open] = outlook.lossesBesidePair(slot, unfinished);
+            refreshWithLosses(PAIR, open);
+        }
+        pairReckoned = true;
+        if (outlook.drivesMatter()) {
+            drivesByPlaces.clear();
+            boundDrives(PAIR, drivesBesidePair, (i, j) -> 0);
+        }
+    }
+
     /**
-     * Once processor, card and board are decided: takes out memory with which a must is missed, and
-     * reckons what memory and drives lose; false when no memory is left.
+     * Reckons anew what the candidates of open slots lose, now that a level's slot is decided, and
+     * takes out memory with which a must is missed; false when none is left.
      */
-    boolean reckonMemoryAndDrives(int level, Unfinished unfinished) {
+    boolean reckon(int level, Unfinished unfinished) {
+        behindReckoned[level] = true;
         for (int open = level + 1; open < LEVELS; open++) {
-            if (losing(open)) {
-                long[] domain = domains[level + 1][open];
-                for (int i = 0; i < tables[open].size(); i++) {
-                    if (SlotTable.has(domain, i)) {
-                        reckon(domain, open, i, unfinished);
-                    }
-                }
-                if (SlotTable.empty(domain)) {
+            for (int round = 0; round < ROUNDS; round++) {
+                if (reckonedBehind[open][round] == level
+                        && !reckon(level, open, reckoned[open][round], unfinished)) {
                     return false;
                 }
-                refreshWithLosses(level + 1, open);
             }
+        }
+        if (order.get(level) == Slot.BOARD && level < firstDrive && objective.perPoint() > 0) {
+            drivesOnBoard =
+                    drivesByPlaces.computeIfAbsent(
+                            outlook.m2Places(unfinished), any -> drivesOnBoard(unfinished));
         }
         return true;
     }
 
-    private void reckon(long[] domain, int open, int i, Unfinished unfinished) {
-        Candidate candidate = tables[open].candidate(i);
-        if (order.get(open) == Slot.MEMORY && outlook.missesMust(unfinished, candidate)) {
-            domain[i >> 6] &= ~(1L << i);
-        } else if (objective.perPoint() > 0) {
-            losses[open][i] = outlook.loss(unfinished, candidate);
+    /**
+     * Both drives on the board that is decided. Drives that do not matter to speed lose the same
+     * beside every pair, on all boards with as many places.
+     */
+    private Drives drivesOnBoard(Unfinished unfinished) {
+        Drives drives = new Drives(tables[firstDrive].size(), sets, worth.length);
+        boundDrives(
+                outlook.drivesMatter() ? PAIR : 0,
+                drives,
+                (i, j) ->
+                        outlook.losses()
+                                .drivesRoom(
+                                        unfinished,
+                                        tables[firstDrive].candidate(i),
+                                        tables[secondDrive].candidate(j)));
+        return drives;
+    }
+
+    private boolean reckon(int level, int open, double[] losses, Unfinished unfinished) {
+        long[] domain = domains[level + 1][open];
+        Slot slot = order.get(open);
+        for (int i = 0; i < tables[open].size(); i++) {
+            if (!SlotTable.has(domain, i)) {
+                continue;
+            }
+            Candidate candidate = tables[open].candidate(i);
+            if (slot == Slot.MEMORY && outlook.missesMust(unfinished, candidate)) {
+                domain[i >> 6] &= ~(1L << i);
+            } else if (objective.perPoint() > 0) {
+                losses[i] = loss(slot, open, candidate, unfinished);
+                if (losses[i] == Double.NEGATIVE_INFINITY) {
+                    domain[i >> 6] &= ~(1L << i);
+                }
+            }
         }
+        if (SlotTable.empty(domain)) {
+            return false;
+        }
+        refresh(level + 1, open);
+        return true;
+    }
+
+    private double loss(Slot slot, int open, Candidate candidate, Unfinished unfinished) {
+        return switch (slot) {
+            case MEMORY -> outlook.losses().memory(unfinished, candidate);
+            case DRIVE ->
+                    outlook.losses().driveRoom(unfinished, candidate)
+                            + besidePair[open][candidate.index()];
+            case CASE ->
+                    outlook.losses()
+                            .pcCase(unfinished, candidate, besidePair[open][candidate.index()]);
+            case SECOND_DRIVE ->
+                    besidePair[open][candidate.index()]
+                            + outlook.losses()
+                                    .secondRoom(
+                                            unfinished,
+                                            unfinished.choices()[Slot.DRIVE.ordinal()],
+                                            candidate);
+            case COOLER -> outlook.losses().cooler(unfinished, candidate);
+            default -> 0;
+        };
     }
 
     private void copy(int level, int open) {
@@ -316,21 +602,33 @@ final class OpenSlots {
         for (int open = level; open < LEVELS; open++) {
             sum += Math.min(least[level][open][s], Pricing.notToBeHad());
         }
-        if (level <= firstDrive) {
-            long apart = least[level][firstDrive][s] + least[level][secondDrive][s];
-            sum += Math.max(0, Math.min(leastDrives[s], Pricing.notToBeHad()) - apart);
-        }
-        leastSum[s] = sum;
+        leastSum[level][s] = sum + drivesMore(level, s);
         for (int w = 0; w < worth.length; w++) {
             double most = 0;
             for (int open = level; open < LEVELS; open++) {
                 most += net[level][open][w][s];
             }
-            if (level <= firstDrive) {
-                double apart = net[level][firstDrive][w][s] + net[level][secondDrive][w][s];
-                most += Math.min(0, netDrives[w][s] - apart);
-            }
-            netSum[w][s] = most;
+            netSum[level][w][s] = most + drivesLess(level, w, s);
         }
+    }
+
+    /** What both drives cost more together than apart, while both are open. */
+    private long drivesMore(int level, int s) {
+        if (level > firstDrive) {
+            return 0;
+        }
+        long apart =
+                Math.min(least[level][firstDrive][s], Pricing.notToBeHad())
+                        + Math.min(least[level][secondDrive][s], Pricing.notToBeHad());
+        return Math.max(0, Math.min(drives(level).least[s], Pricing.notToBeHad()) - apart);
+    }
+
+    /** What both drives gain together over what they gain apart, while both are open; 0 or less. */
+    private double drivesLess(int level, int w, int s) {
+        if (level > firstDrive) {
+            return 0;
+        }
+        double apart = net[level][firstDrive][w][s] + net[level][secondDrive][w][s];
+        return Math.min(0, drives(level).net[w][s] - apart);
     }
 }

@@ -8,6 +8,8 @@ import rigbrief.presolve.Candidate;
 
 /** Upper bounds on how simple an order can be. */
 final class OrderOutlook {
+    private static final Slot[] SLOTS = Slot.values();
+    private static final int[] NOTHING = {0, 0};
     private static final double SUPPLIERS = 3;
     private static final double LEAD_DAYS = 21;
     private static final double SINGLE_OFFERS = 5;
@@ -15,13 +17,33 @@ final class OrderOutlook {
     private final Problem problem;
     private final double perThird;
     private final Map<Candidate, int[]> leadAndSingle = new IdentityHashMap<>();
+    private final int[] leastLead = new int[SLOTS.length];
+    private final int[] leastSingle = new int[SLOTS.length];
 
     OrderOutlook(Problem problem, double points) {
         this.problem = problem;
         this.perThird = points / 3;
+        for (Slot slot : SLOTS) {
+            int lead = Integer.MAX_VALUE;
+            int single = 1;
+            for (Candidate candidate : problem.candidates().of(slot)) {
+                int[] facts = candidate.none() ? NOTHING : factsOf(candidate);
+                lead = Math.min(lead, facts[0]);
+                single = Math.min(single, facts[1]);
+            }
+            leastLead[slot.ordinal()] = lead;
+            leastSingle[slot.ordinal()] = single;
+        }
     }
 
-    /** Most points that lead and single offers leave, given what is decided. */
+    private int[] factsOf(Candidate candidate) {
+        return leadAndSingle.computeIfAbsent(candidate, this::facts);
+    }
+
+    /**
+     * Most points that lead and single offers leave, given what is decided; an open slot counts at
+     * the best that may fill it.
+     */
     double decidedPoints(Unfinished it) {
         if (perThird == 0) {
             return 0;
@@ -30,8 +52,11 @@ final class OrderOutlook {
         int singles = 0;
         for (Slot slot : SLOTS) {
             Candidate choice = it.choices()[slot.ordinal()];
-            if (choice != null && !choice.none()) {
-                int[] facts = leadAndSingle.computeIfAbsent(choice, this::facts);
+            if (choice == null) {
+                longest = Math.max(longest, leastLead[slot.ordinal()]);
+                singles += leastSingle[slot.ordinal()];
+            } else if (!choice.none()) {
+                int[] facts = factsOf(choice);
                 longest = Math.max(longest, facts[0]);
                 singles += facts[1];
             }
@@ -61,6 +86,4 @@ final class OrderOutlook {
         }
         return new int[] {count == 0 ? 0 : shortest, count == 1 ? 1 : 0};
     }
-
-    private static final Slot[] SLOTS = Slot.values();
 }

@@ -1,7 +1,9 @@
 package rigbrief.search;
 
+import java.util.ArrayList;
 import java.util.List;
 import rigbrief.part.Slot;
+import rigbrief.presolve.Candidates;
 
 /** The orders in which the certifier decides the slots; processor and card always come first. */
 final class SlotOrder {
@@ -13,15 +15,15 @@ final class SlotOrder {
             List.of(
                     Slot.PROCESSOR,
                     Slot.GRAPHICS,
-                    Slot.SUPPLY,
                     Slot.BOARD,
+                    Slot.SUPPLY,
+                    Slot.MEMORY,
                     Slot.CASE,
-                    Slot.WIRELESS,
                     Slot.COOLER,
                     Slot.FANS,
-                    Slot.MEMORY,
                     Slot.DRIVE,
                     Slot.SECOND_DRIVE,
+                    Slot.WIRELESS,
                     Slot.BRACE,
                     Slot.SYSTEM,
                     Slot.DISPLAY,
@@ -33,13 +35,13 @@ final class SlotOrder {
                     Slot.PROCESSOR,
                     Slot.GRAPHICS,
                     Slot.BOARD,
+                    Slot.MEMORY,
                     Slot.CASE,
-                    Slot.WIRELESS,
                     Slot.COOLER,
                     Slot.FANS,
-                    Slot.MEMORY,
                     Slot.DRIVE,
                     Slot.SECOND_DRIVE,
+                    Slot.WIRELESS,
                     Slot.SUPPLY,
                     Slot.BRACE,
                     Slot.SYSTEM,
@@ -48,8 +50,24 @@ final class SlotOrder {
 
     private SlotOrder() {}
 
-    /** The order that suits an objective. */
-    static List<Slot> of(Objective objective) {
-        return objective.perPoint() == 0 ? FOR_MONEY : FOR_UTILITY;
+    /**
+     * The order that suits an objective; behind pair and board, slots that leave no choice come
+     * first.
+     */
+    static List<Slot> of(Objective objective, Candidates candidates) {
+        List<Slot> usual = objective.perPoint() == 0 ? FOR_MONEY : FOR_UTILITY;
+        List<Slot> order = new ArrayList<>(usual.subList(0, Certifier.BOARD + 1));
+        List<Slot> rest = usual.subList(Certifier.BOARD + 1, usual.size());
+        for (Slot slot : rest) {
+            if (candidates.of(slot).size() == 1) {
+                order.add(slot);
+            }
+        }
+        for (Slot slot : rest) {
+            if (candidates.of(slot).size() != 1) {
+                order.add(slot);
+            }
+        }
+        return List.copyOf(order);
     }
 }

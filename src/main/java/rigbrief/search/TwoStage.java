@@ -1,17 +1,17 @@
 package rigbrief.search;
 
 import ai.timefold.solver.core.config.solver.EnvironmentMode;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 
 /**
- * Local search for a good build, best response to polish it, then the certifier for the best one
- * and its proof.
+ * The certifier for the best build and its proof; where its steps run out, best response polishes
+ * what it came across, and where it came across nothing, local search looks for a build to start
+ * from.
  *
- * <p>One after the other on one thread: the certifier's work then depends on nothing but its
- * inputs, so that an unproven answer is the same on every machine too.
+ * <p>One after the other on one thread: the work then depends on nothing but its inputs, so that an
+ * unproven answer is the same on every machine too.
  */
 public final class TwoStage {
     private final long seed;
@@ -35,35 +35,54 @@ public final class TwoStage {
     }
 
     /**
-     * The best build under an objective: local search, polish, certifier.
+     * The best build under an objective.
      *
-     * @param worths rates of exchange between points and minor units for the certifier's bounds
+     * @param worths further rates of exchange between points and minor units for the certifier's
+     *     bounds
      */
     public Certificate best(Problem problem, Objective objective, List<Double> worths) {
-        List<Standing> starts = new ArrayList<>();
-        if (moves > 0 && !stop.getAsBoolean()) {
-            starts.add(
-                    LocalSearch.run(
-                            problem,
-                            objective,
-                            Starter.start(problem),
-                            moves,
-                            seed,
-                            EnvironmentMode.NO_ASSERT));
-        }
-        return bestFrom(problem, objective, starts, worths);
+        return bestFrom(problem, objective, List.of(), worths);
     }
 
     /**
-     * The best build under an objective, from builds that are already known: polish, certifier.
+     * The best build under an objective, from builds that are already known.
      *
-     * @param starts builds to polish; broken ones are passed over
-     * @param worths rates of exchange between points and minor units for the certifier's bounds
+     * @param starts known builds; broken ones are passed over
+     * @param worths further rates of exchange between points and minor units for the certifier's
+     *     bounds
      */
     public Certificate bestFrom(
             Problem problem, Objective objective, List<Standing> starts, List<Double> worths) {
-        return new Certifier(problem, objective, steps, stop, worths)
-                .run(polished(problem, objective, starts));
+        Standing start = null;
+        for (Standing known : starts) {
+            start = known.sound() && known.betterThan(start, objective) ? known : start;
+        }
+        Certificate certificate = certify(problem, objective, Optional.ofNullable(start), worths);
+        if (certificate.complete() || moves == 0 || stop.getAsBoolean()) {
+            return certificate;
+        }
+        if (certificate.best().isPresent()) {
+            return polished(problem, objective, certificate.best().stream().toList())
+                    .map(certificate::with)
+                    .orElse(certificate);
+        }
+        Standing searched =
+                LocalSearch.run(
+                        problem,
+                        objective,
+                        Starter.start(problem),
+                        moves,
+                        seed,
+                        EnvironmentMode.NO_ASSERT);
+        return searched.sound()
+                ? certify(
+                        problem, objective, polished(problem, objective, List.of(searched)), worths)
+                : certificate;
+    }
+
+    private Certificate certify(
+            Problem problem, Objective objective, Optional<Standing> start, List<Double> worths) {
+        return new Certifier(problem, objective, steps, stop, worths).run(start);
     }
 
     /** The best of some builds after polish; empty when none of them is sound. */

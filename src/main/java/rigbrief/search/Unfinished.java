@@ -13,24 +13,12 @@ import rigbrief.presolve.Candidate;
  * <p>A decided slot may hold nothing. Mutable; never leaves this package.
  */
 final class Unfinished {
-    private static final java.util.Set<Slot> SHELTER =
-            java.util.EnumSet.of(
-                    Slot.PROCESSOR,
-                    Slot.GRAPHICS,
-                    Slot.BOARD,
-                    Slot.CASE,
-                    Slot.COOLER,
-                    Slot.FANS,
-                    Slot.MEMORY,
-                    Slot.DRIVE);
-
     private final Assessor assessor;
     private final Candidate[] choices = new Candidate[Slot.values().length];
     private final Part[] parts = new Part[choices.length];
     private final int[] pieces = new int[choices.length];
     private Outlook.Pair pair;
     private Assessment assessment;
-    private double shelteredDba = Double.NaN;
 
     Unfinished(Assessor assessor) {
         this.assessor = assessor;
@@ -42,9 +30,6 @@ final class Unfinished {
         parts[slot] = candidate.partOrNull();
         pieces[slot] = candidate.pieces();
         assessment = null;
-        if (SHELTER.contains(candidate.slot())) {
-            shelteredDba = Double.NaN;
-        }
     }
 
     void undo(Slot slot) {
@@ -52,9 +37,6 @@ final class Unfinished {
         parts[slot.ordinal()] = null;
         pieces[slot.ordinal()] = 0;
         assessment = null;
-        if (SHELTER.contains(slot)) {
-            shelteredDba = Double.NaN;
-        }
     }
 
     /** Whether the slot is decided, be it for nothing. */
@@ -81,17 +63,6 @@ final class Unfinished {
 
     void pair(Outlook.Pair known) {
         this.pair = known;
-    }
-
-    /**
-     * A level that holds while processor, card, board, case, cooler and fans stay decided; computed
-     * once for them.
-     */
-    double shelteredLevelDba(java.util.function.DoubleSupplier compute) {
-        if (Double.isNaN(shelteredDba)) {
-            shelteredDba = compute.getAsDouble();
-        }
-        return shelteredDba;
     }
 
     Build build() {

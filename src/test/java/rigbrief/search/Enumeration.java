@@ -22,10 +22,12 @@ import rigbrief.rule.Rules;
  * <p>A rule is asked as soon as all the slots it reads are decided, which cuts off only builds that
  * the same rule would refuse at the end.
  */
-final class Enumeration {
+public final class Enumeration {
     private final Brief brief;
     private final Catalogue catalogue;
     private final Assessor assessor;
+    private final long limitMinor;
+    private final boolean firstIsEnough;
     private final List<Slot> order =
             List.of(
                     Slot.PROCESSOR,
@@ -46,19 +48,32 @@ final class Enumeration {
     private final List<List<Rule>> rulesAt = new ArrayList<>();
 
     /** Least total, and the most points among builds of that total; -1 when there is no build. */
-    long leastMinor = -1;
+    public long leastMinor = -1;
 
-    long pointsOfLeast = -1;
+    public long pointsOfLeast = -1;
 
     /** Most points under the ceiling, and the least total among builds of so many. */
-    long mostPoints = -1;
+    public long mostPoints = -1;
 
-    long minorOfMost = -1;
+    public long minorOfMost = -1;
 
     /** Every sound build's points and total, for weighted objectives. */
-    final List<long[]> sound = new ArrayList<>();
+    public final List<long[]> sound = new ArrayList<>();
 
-    Enumeration(Brief brief, Catalogue catalogue) {
+    /** Every build under the ceiling. */
+    public Enumeration(Brief brief, Catalogue catalogue) {
+        this(brief, catalogue, brief.ceiling().minorUnits(), false);
+    }
+
+    /**
+     * Every build within a limit, or the first one.
+     *
+     * @param limitMinor most that a build may cost, beside what the brief's own rules say
+     * @param firstIsEnough whether to stop at the first sound build
+     */
+    public Enumeration(Brief brief, Catalogue catalogue, long limitMinor, boolean firstIsEnough) {
+        this.limitMinor = limitMinor;
+        this.firstIsEnough = firstIsEnough;
         this.brief = brief;
         this.catalogue = catalogue;
         this.assessor = new Assessor(brief, catalogue);
@@ -76,6 +91,9 @@ final class Enumeration {
     }
 
     private void decide(int depth, Build build) {
+        if (firstIsEnough && !sound.isEmpty()) {
+            return;
+        }
         if (depth == order.size()) {
             judge(assessor.assess(build));
             return;
@@ -111,7 +129,7 @@ final class Enumeration {
 
     private void judge(Assessment it) {
         long total = it.cost().totalMinor();
-        if (total > brief.ceiling().minorUnits()) {
+        if (total > limitMinor) {
             return;
         }
         long points = 0;

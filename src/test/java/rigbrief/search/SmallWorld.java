@@ -29,7 +29,7 @@ import rigbrief.quantity.Money;
  * Small catalogues and briefs drawn by a seed from the sample catalogue and the scenarios: a few
  * parts of each kind, so that every build can be tried.
  */
-final class SmallWorld {
+public final class SmallWorld {
     private static final Path SAMPLE = Path.of("catalog-sample");
     private static final List<String> SCENARIOS =
             List.of(
@@ -46,7 +46,7 @@ final class SmallWorld {
     private SmallWorld() {}
 
     /** The whole sample. */
-    static synchronized Catalogue sample() {
+    public static synchronized Catalogue sample() {
         try {
             sample = sample == null ? CatalogueReader.read(SAMPLE) : sample;
             return sample;
@@ -56,7 +56,7 @@ final class SmallWorld {
     }
 
     /** A scenario's brief. */
-    static Brief scenario(String name, Catalogue catalogue) {
+    public static Brief scenario(String name, Catalogue catalogue) {
         try {
             return BriefReader.read(Path.of("scenarios", name + ".yaml"), catalogue);
         } catch (rigbrief.diagnostic.BadInput bad) {
@@ -65,7 +65,7 @@ final class SmallWorld {
     }
 
     /** A few parts of each kind that have a chance to fit. */
-    static Catalogue catalogue(Random random) {
+    public static Catalogue catalogue(Random random) {
         Catalogue all = sample();
         List<Part> parts = new ArrayList<>();
         List<Part> processors = offered(all, Kind.PROCESSOR);
@@ -129,7 +129,7 @@ final class SmallWorld {
     }
 
     /** A scenario's brief with other money, other weights, and some musts softened. */
-    static Brief brief(Random random, Catalogue catalogue) {
+    public static Brief brief(Random random, Catalogue catalogue) {
         String name = SCENARIOS.get(random.nextInt(SCENARIOS.size()));
         Brief brief = scenario(name, sample());
         Map<String, Integer> weights = new LinkedHashMap<>();

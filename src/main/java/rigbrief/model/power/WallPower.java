@@ -40,6 +40,9 @@ public final class WallPower {
                 : dcW / row.between(loadShare);
     }
 
+    /** One more watt of load takes at least so many watts more from the mains, at any level. */
+    public static final double LEAST_SLOPE = 0.93;
+
     /**
      * Gives the heat the supply itself makes.
      *

@@ -1,0 +1,312 @@
+package rigbrief.search;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import rigbrief.assess.Foresight;
+import rigbrief.assess.Prediction;
+import rigbrief.brief.Brief;
+import rigbrief.goal.Goal;
+import rigbrief.goal.QuietGoal;
+import rigbrief.goal.WorkloadsGoal;
+import rigbrief.part.Board;
+import rigbrief.part.Drive;
+import rigbrief.part.Graphics;
+import rigbrief.part.Memory;
+import rigbrief.part.PcCase;
+import rigbrief.part.Processor;
+import rigbrief.part.Slot;
+import rigbrief.part.Supply;
+import rigbrief.presolve.Candidate;
+
+/**
+ * Points that a candidate of an open slot loses against the best one thinkable there, in the goals
+ * that no slot decides alone; never positive.
+ *
+ * <p>Losses of several open slots may be added up: each is the least that its candidate loses
+ * whatever the other slots hold, and no two of them count the same shortfall.
+ */
+final class Losses {
+    private static final double FULL = Goal.FULL;
+
+    private final Problem problem;
+    private final Brief brief;
+    private final Foresight foresight;
+    private final Outlook outlook;
+    private final double workloadsWeight;
+    private final double quietWeight;
+    private final double energyWeight;
+    private final double roomWeight;
+    private final Map<Slot, double[]> watts = new EnumMap<>(Slot.class);
+
+    Losses(Problem problem, Foresight foresight, Outlook outlook) {
+        this.problem = problem;
+        this.brief = problem.assessor().brief();
+        this.foresight = foresight;
+        this.outlook = outlook;
+        this.workloadsWeight = brief.wishes().weight("workloads") * FULL;
+        this.quietWeight = brief.wishes().weight("quiet") * FULL;
+        this.energyWeight = brief.wishes().weight("energy") * FULL;
+        this.roomWeight = brief.wishes().weight("upgrade-room") * FULL / Outlook.ROOM_PARTS;
+    }
+
+    /** What each candidate of a slot loses beside a processor and a card, by index. */
+    double[] besidePair(Slot slot, Processor processor, Graphics card, Outlook.Pair pair) {
+        return switch (slot) {
+            case SUPPLY -> supplies(pair);
+            case BOARD -> boards(processor);
+            case CASE -> cases(card, pair);
+            case MEMORY -> memories(processor, card, pair);
+            case DRIVE -> drives(processor, card);
+            default -> watts(slot);
+        };
+    }
+
+    /** What the watts of each candidate of a slot lose in energy, by index. */
+    private double[] watts(Slot slot) {
+        return watts.computeIfAbsent(
+                slot,
+                any ->
+                        each(
+                                slot,
+                                candidate ->
+                                        candidate.none()
+                                                ? 0
+                                                : energyLoss(
+                                                        foresight.moreKwhPerYear(
+                                                                Outlook.NOTHING.with(
+                                                                        slot,
+                                                                        candidate.partOrNull(),
+                                                                        candidate.pieces())))));
+    }
+
+    /** What the watts of a candidate lose in energy. */
+    double watts(Candidate candidate) {
+        return watts(candidate.slot())[candidate.index()];
+    }
+
+    private double energyLoss(double kwh) {
+        return -energyWeight * kwh / outlook.referenceKwh();
+    }
+
+    private interface Loss {
+        double of(Candidate candidate);
+    }
+
+    private double[] each(Slot slot, Loss loss) {
+        List<Candidate> candidates = problem.candidates().of(slot);
+        double[] losses = new double[candidates.size()];
+        for (Candidate candidate : candidates) {
+            losses[candidate.index()] = loss.of(candidate);
+        }
+        return losses;
+    }
+
+    /** A supply's share of energy, sound and spare watts. */
+    private double[] supplies(Outlook.Pair pair) {
+        double bestEnergy = outlook.energy(pair.bounds().kwhPerYear());
+        double leastLevelDba = outlook.openLevelDba(pair);
+        double bestQuiet = quiet(leastLevelDba);
+        double bestSpare = outlook.spareShare(outlook.mostSupplyW(), pair.sustainedW());
+        return each(
+                Slot.SUPPLY,
+                candidate -> {
+                    Supply supply = (Supply) candidate.partOrNull();
+                    double loss = 0;
+                    if (energyWeight > 0) {
+                        double kwh = foresight.kwhPerYear(pair.bounds(), supply, Outlook.NOTHING);
+                        loss += energyWeight * (outlook.energy(kwh) - bestEnergy);
+                    }
+                    if (quietWeight > 0) {
+                        loss +=
+                                quietWeight
+                                        * (quiet(
+                                                        foresight.withSupply(
+                                                                leastLevelDba,
+                                                                pair.bounds(),
+                                                                supply,
+                                                                outlook.mostDampingDb()))
+                                                - bestQuiet);
+                    }
+                    double spare = outlook.spareShare(supply.watts(), pair.sustainedW());
+                    return Math.min(0, loss + roomWeight * (spare - bestSpare));
+                });
+    }
+
+    /** A board's share of the room for memory, drives and other processors. */
+    private double[] boards(Processor processor) {
+        if (roomWeight == 0) {
+            return new double[problem.candidates().of(Slot.BOARD).size()];
+        }
+        return each(
+                Slot.BOARD,
+                candidate -> {
+                    Board board = (Board) candidate.partOrNull();
+                    return roomWeight
+                            * (outlook.boardRoom(processor, board) - Outlook.BOARD_ROOM_PARTS);
+                });
+    }
+
+    /** A case that has no room for the next card; nothing where no supply could feed that card. */
+    private double[] cases(Graphics card, Outlook.Pair pair) {
+        boolean counts =
+                roomWeight > 0 && outlook.feedsNext(outlook.mostSupplyW(), pair.sustainedW());
+        return each(
+                Slot.CASE,
+                candidate ->
+                        watts(candidate)
+                                + (counts
+                                                && !Outlook.takesNext(
+                                                        (PcCase) candidate.partOrNull(), card)
+                                        ? -roomWeight
+                                        : 0));
+    }
+
+    /** A kit's share of speed, with the fastest drive. */
+    private double[] memories(Processor processor, Graphics card, Outlook.Pair pair) {
+        return each(
+                Slot.MEMORY,
+                candidate -> {
+                    Memory memory = (Memory) candidate.partOrNull();
+                    int modules = memory.modules() * candidate.pieces();
+                    int most = Math.min(memory.mts(), processor.memoryMts(memory.type()));
+                    int mts = most * Math.min(modules, 2) / 2;
+                    List<Prediction> with =
+                            foresight.atBestDrive(
+                                    processor, card, mts, memory.kitGb() * candidate.pieces());
+                    double speed = WorkloadsGoal.share(with, brief) - pair.workloadsShare();
+                    return watts(candidate) + workloadsWeight * Math.min(0, speed);
+                });
+    }
+
+    /**
+     * A drive's share of speed: a task's utility is no straight line in its seconds, so the loss is
+     * the lesser of those at the quickest and at the slowest memory, workload by workload.
+     */
+    private double[] drives(Processor processor, Graphics card) {
+        if (workloadsWeight == 0 || !outlook.drivesMatter()) {
+            return watts(Slot.DRIVE);
+        }
+        List<Prediction> fastHigh = foresight.atMemory(processor, card, outlook.fastest(), true);
+        List<Prediction> fastLow = foresight.atMemory(processor, card, outlook.fastest(), false);
+        return each(
+                Slot.DRIVE,
+                candidate -> {
+                    Drive drive = (Drive) candidate.partOrNull();
+                    List<Prediction> high = foresight.atMemory(processor, card, drive, true);
+                    List<Prediction> low = foresight.atMemory(processor, card, drive, false);
+                    double loss = 0;
+                    int weights = 0;
+                    for (int i = 0; i < high.size(); i++) {
+                        if (WorkloadsGoal.counts(high.get(i), brief)) {
+                            int weight = high.get(i).need().weight();
+                            double atHigh = one(high.get(i)) - one(fastHigh.get(i));
+                            double atLow = one(low.get(i)) - one(fastLow.get(i));
+                            loss += weight * Math.min(0, Math.max(atHigh, atLow));
+                            weights += weight;
+                        }
+                    }
+                    return watts(candidate) + (weights == 0 ? 0 : workloadsWeight * loss / weights);
+                });
+    }
+
+    private double one(Prediction prediction) {
+        return WorkloadsGoal.share(List.of(prediction), brief);
+    }
+
+    /** What a kit loses on a board that is decided: its rate there, and the slots it takes. */
+    double memory(Unfinished it, Candidate candidate) {
+        Board board = (Board) it.part(Slot.BOARD);
+        int modules = ((Memory) candidate.partOrNull()).modules() * candidate.pieces();
+        double room =
+                Outlook.clip((board.memorySlots() - modules) / 2.0)
+                        - Outlook.clip((board.memorySlots() - outlook.leastModules()) / 2.0);
+        double speed =
+                WorkloadsGoal.share(outlook.withMemory(it, candidate), brief)
+                        - it.pair().workloadsShare();
+        return watts(candidate)
+                + rateEnergy(it, candidate)
+                + roomWeight * Math.min(0, room)
+                + workloadsWeight * Math.min(0, speed);
+    }
+
+    /** What the power of processor and card at a kit's rate loses over that at the best rate. */
+    private double rateEnergy(Unfinished it, Candidate candidate) {
+        if (energyWeight == 0) {
+            return 0;
+        }
+        Foresight.Pair least = it.pair().bounds();
+        Foresight.Pair with =
+                foresight.atRate(
+                        least,
+                        (Processor) it.part(Slot.PROCESSOR),
+                        (Graphics) it.part(Slot.GRAPHICS),
+                        outlook.rateWith(it, candidate));
+        double moreW = with.processorW() + with.cardW() - least.processorW() - least.cardW();
+        return energyLoss(foresight.moreKwhPerYear(moreW, 0));
+    }
+
+    /** The place that a drive takes on a board that is decided. */
+    double driveRoom(Unfinished it, Candidate candidate) {
+        Board board = (Board) it.part(Slot.BOARD);
+        int places = Outlook.m2Places(board);
+        int taken = ((Drive) candidate.partOrNull()).form().m2() ? 1 : 0;
+        int least = outlook.onlyM2Drives() ? 1 : 0;
+        double room = Outlook.clip((places - taken) / 2.0) - Outlook.clip((places - least) / 2.0);
+        return roomWeight * Math.min(0, room);
+    }
+
+    /** What a case loses in sound and in room for the next card, once the supply is decided. */
+    double pcCase(Unfinished it, Candidate candidate, double besidePair) {
+        double loss = outlook.supplyFeedsNext(it) ? besidePair : watts(candidate);
+        if (quietWeight == 0) {
+            return loss;
+        }
+        double level = outlook.leastLevelInCase(it, candidate);
+        if (level == Double.POSITIVE_INFINITY) {
+            return Double.NEGATIVE_INFINITY;
+        }
+        double more =
+                quiet(outlook.atSeat(it, level))
+                        - quiet(outlook.atSeat(it, it.pair().leastLevelDba()));
+        return loss + quietWeight * Math.min(0, more);
+    }
+
+    /** The place that a second drive takes on a board that is decided, beside the first one. */
+    double secondRoom(Unfinished it, Candidate first, Candidate second) {
+        int places = Outlook.m2Places((Board) it.part(Slot.BOARD));
+        int one = m2(first);
+        double room =
+                Outlook.clip((places - one - m2(second)) / 2.0)
+                        - Outlook.clip((places - one) / 2.0);
+        return roomWeight * Math.min(0, room);
+    }
+
+    /** The places that both drives take on a board that is decided. */
+    double drivesRoom(Unfinished it, Candidate first, Candidate second) {
+        return driveRoom(it, first) + secondRoom(it, first, second);
+    }
+
+    private static int m2(Candidate drive) {
+        return !drive.none() && ((Drive) drive.partOrNull()).form().m2() ? 1 : 0;
+    }
+
+    /** What a cooler loses in a case that is decided, in sound. */
+    double cooler(Unfinished it, Candidate candidate) {
+        if (quietWeight == 0) {
+            return watts(candidate);
+        }
+        Outlook.Pair pair = it.pair();
+        double level = outlook.levelWithCooler(it, candidate);
+        if (level == Double.POSITIVE_INFINITY) {
+            return Double.NEGATIVE_INFINITY;
+        }
+        double more =
+                quiet(outlook.atSeat(it, level)) - quiet(outlook.atSeat(it, pair.leastLevelDba()));
+        return watts(candidate) + quietWeight * Math.min(0, more);
+    }
+
+    private double quiet(double levelDba) {
+        return Outlook.clip(QuietGoal.share(levelDba, brief));
+    }
+}

@@ -1,0 +1,106 @@
+package rigbrief.search;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import rigbrief.brief.Brief;
+import rigbrief.catalogue.Catalogue;
+import rigbrief.file.BriefReader;
+import rigbrief.file.CatalogueReader;
+import rigbrief.part.Slot;
+import rigbrief.presolve.Candidate;
+import rigbrief.presolve.Dominance;
+
+/** A bound that once falls below a build that exists would make every proof worthless. */
+class BoundTest {
+    private static final int CHANGES = 1_500;
+    private static Catalogue sample;
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "potter",
+                "editor",
+                "cad",
+                "streamer",
+                "living-room",
+                "keeper",
+                "competitor",
+                "tight-600",
+                "writer",
+                "school-workshop",
+                "forty-desks"
+            })
+    void no_bound_on_the_way_to_a_sound_build_is_below_that_build(String scenario)
+            throws Exception {
+        Problem problem = problem(scenario);
+        List<Standing> builds = builds(problem);
+
+        for (Objective objective :
+                List.of(
+                        Objective.leastMoney(),
+                        Objective.mostUtility(),
+                        Objective.weighted(problem.limitMinor(), problem.mostPoints()))) {
+            Certifier certifier = new Certifier(problem, objective, 1, () -> false, List.of(0.3));
+            Map<Slot, List<Candidate>> looked =
+                    Dominance.undominated(
+                            problem.assessor(), problem.candidates(), objective.perPoint() == 0);
+            for (Standing build : builds) {
+                if (!within(build, looked)) {
+                    continue; // the certifier looks for such a build's better twin instead
+                }
+                double own = objective.first(build.points(), build.totalMinor());
+                for (Bounder.Bound bound : certifier.boundsTowards(build)) {
+                    assertThat(bound.first())
+                            .as("%s on the way to %s", objective, build.build())
+                            .isGreaterThanOrEqualTo(own - 1e-6 * Math.abs(own));
+                }
+            }
+        }
+        assertThat(builds).hasSizeGreaterThan(5);
+    }
+
+    private static boolean within(Standing build, Map<Slot, List<Candidate>> looked) {
+        return build.choices().stream()
+                .allMatch(choice -> looked.get(choice.slot()).contains(choice));
+    }
+
+    private static Problem problem(String scenario) throws Exception {
+        sample = sample == null ? CatalogueReader.read(Path.of("catalog-sample")) : sample;
+        Brief brief = BriefReader.read(Path.of("scenarios", scenario + ".yaml"), sample);
+        return SearchSpace.of(brief, sample).within(brief.ceiling().minorUnits());
+    }
+
+    /** Sound builds around a cheap one and a good one, by changing one to three slots at random. */
+    private static List<Standing> builds(Problem problem) {
+        Random random = new Random(1);
+        List<Standing> builds = new ArrayList<>();
+        for (Objective objective : List.of(Objective.leastMoney(), Objective.mostUtility())) {
+            new Certifier(problem, objective, 20_000, () -> false, List.of())
+                    .run(Optional.empty())
+                    .best()
+                    .ifPresent(builds::add);
+        }
+        for (int change = 0; change < CHANGES; change++) {
+            Standing from = builds.get(random.nextInt(builds.size()));
+            Candidate[] choices = from.choices().toArray(Candidate[]::new);
+            for (int slots = 1 + random.nextInt(3); slots > 0; slots--) {
+                Slot slot = Slot.values()[random.nextInt(choices.length)];
+                List<Candidate> others = problem.candidates().of(slot);
+                choices[slot.ordinal()] = others.get(random.nextInt(others.size()));
+            }
+            Standing found = problem.soundStanding(choices, null, Objective.leastMoney());
+            if (found != null) {
+                builds.add(found);
+            }
+        }
+        return builds;
+    }
+}
