@@ -1,0 +1,316 @@
+package rigbrief.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import rigbrief.brief.Brief;
+import rigbrief.brief.WorkloadNeed;
+import rigbrief.build.BuildLine;
+import rigbrief.build.BuildRecord;
+import rigbrief.catalogue.Catalogue;
+import rigbrief.diagnostic.BadInput;
+import rigbrief.diagnostic.Nearest;
+import rigbrief.diagnostic.Quotation;
+import rigbrief.file.BuildWriter;
+import rigbrief.file.CatalogueReader;
+import rigbrief.file.FileRefused;
+import rigbrief.file.SafeWriter;
+import rigbrief.proposal.replace.Disturbance;
+import rigbrief.proposal.replace.Limits;
+import rigbrief.proposal.replace.Replacement;
+import rigbrief.proposal.replace.Replacer;
+import rigbrief.proposal.replace.StockWatch;
+import rigbrief.proposal.replace.Trouble;
+import rigbrief.proposal.replace.Watch;
+import rigbrief.quantity.Money;
+import rigbrief.report.ReplacementAnswer;
+import rigbrief.report.ReplacementJson;
+import rigbrief.report.ReplacementText;
+import rigbrief.report.WatchAnswer;
+import rigbrief.report.WatchJson;
+import rigbrief.report.WatchText;
+
+/** Replaces parts of a filed build, disturbing the rest as little as possible. */
+@Command(
+        name = "replace",
+        description =
+                "Replaces parts that are gone, faulty or dearer, with the least change that keeps"
+                        + " every must; or sets a build against a newer catalogue.",
+        footer = {"", "Next: rigbrief order BUILD"})
+final class ReplaceCommand implements Callable<Integer> {
+    private final Console console;
+
+    @Spec private CommandSpec spec;
+
+    @Parameters(
+            paramLabel = "BUILD",
+            description = "Build file, or a list of part ids; - is standard input.")
+    private String build;
+
+    @Option(
+            names = "--unavailable",
+            paramLabel = "PART",
+            arity = "1..*",
+            description = "Parts that can't be bought any more, by id or slot.")
+    private List<String> unavailable = new ArrayList<>();
+
+    @Option(
+            names = "--faulty",
+            paramLabel = "PART",
+            arity = "1..*",
+            description = "Parts that are faulty, by id or slot.")
+    private List<String> faulty = new ArrayList<>();
+
+    @Option(
+            names = "--price-rise",
+            paramLabel = "PART=MONEY",
+            arity = "1..*",
+            description = "Parts that cost another price now, by id or slot, with the price.")
+    private List<String> prices = new ArrayList<>();
+
+    @Option(
+            names = "--against",
+            paramLabel = "NEW_CATALOG",
+            description =
+                    "Folder of a newer catalogue to set the build against; --catalog is the one it"
+                            + " was made with.")
+    private Path against;
+
+    @Option(
+            names = "--way",
+            paramLabel = "N",
+            defaultValue = "1",
+            description =
+                    "Which way --out files, 1 to 3. Default: ${DEFAULT-VALUE}, the least change.")
+    private int way;
+
+    @Option(names = "--out", paramLabel = "FILE", description = "Build file to write.")
+    private Path out;
+
+    @Option(names = "--force", description = "Overwrites the file if it is there.")
+    private boolean force;
+
+    @Option(
+            names = "--restocking",
+            paramLabel = "PERCENT",
+            defaultValue = "15",
+            description =
+                    "Share that suppliers keep of sound parts that go back. Default:"
+                            + " ${DEFAULT-VALUE}.")
+    private int restocking;
+
+    @Mixin private CatalogueOption catalogue;
+    @Mixin private FormatOption format;
+
+    ReplaceCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() throws Exception {
+        InputFiles files = new InputFiles(console);
+        Catalogue parts = files.catalogue(catalogue);
+        BuildRecord filed = files.build(build, parts);
+        Trouble trouble = trouble(filed, parts);
+        if (restocking < 0 || restocking > 100) {
+            throw wrong("--restocking: found " + restocking + ", expected 0 to 100");
+        }
+        Disturbance disturbance =
+                new Disturbance(restocking, Disturbance.usual(parts.currency()).labourPerHour());
+        Catalogue today = against == null ? parts : newer(filed, parts);
+        console.progress("searching");
+        return against != null && trouble.named().isEmpty()
+                ? watch(filed, today, disturbance)
+                : replace(filed, trouble, today, disturbance);
+    }
+
+    private int replace(
+            BuildRecord filed, Trouble trouble, Catalogue today, Disturbance disturbance)
+            throws NotWritten {
+        Replacement answer =
+                new Replacer(Limits.usual(), disturbance).replace(filed, trouble, today);
+        write(answer);
+        format.print(
+                console,
+                new ReplacementText(),
+                new ReplacementJson(),
+                new ReplacementAnswer(build, answer),
+                next(answer));
+        return (answer.impossible() ? ExitStatus.BREAKS : ExitStatus.DONE).code();
+    }
+
+    private int watch(BuildRecord filed, Catalogue today, Disturbance disturbance)
+            throws NotWritten {
+        Watch answer = new StockWatch(Limits.usual(), disturbance).watch(filed, today);
+        if (out != null && answer.repair().isPresent()) {
+            write(answer.repair().get());
+        }
+        format.print(
+                console,
+                new WatchText(),
+                new WatchJson(),
+                new WatchAnswer(build, answer),
+                next(answer));
+        return (answer.fails() ? ExitStatus.BREAKS : ExitStatus.DONE).code();
+    }
+
+    private Catalogue newer(BuildRecord filed, Catalogue old) throws BadInput {
+        console.progress("reading the catalogue " + against);
+        Catalogue today = CatalogueReader.read(against);
+        if (!today.currency().equals(old.currency())) {
+            throw wrong(
+                    "--against: found a catalogue in %s, expected %s, the build's currency; name another"
+                            .formatted(today.currency(), old.currency()));
+        }
+        for (WorkloadNeed need : filed.brief().map(Brief::workloads).orElse(List.of())) {
+            if (today.workload(need.use()).isEmpty()) {
+                throw wrong(
+                        "--against: found no workload %s in the catalogue, expected all that the brief uses; add it to its workloads.yaml"
+                                .formatted(Quotation.of(need.use())));
+            }
+        }
+        return today;
+    }
+
+    private void write(Replacement answer) throws NotWritten {
+        if (out == null || answer.impossible()) {
+            return;
+        }
+        if (way < 1 || way > answer.ways().size()) {
+            throw wrong(
+                    "--way: found %d, expected 1 to %d, the ways there are"
+                            .formatted(way, answer.ways().size()));
+        }
+        try {
+            SafeWriter.write(out, BuildWriter.write(answer.ways().get(way - 1).record()), force);
+        } catch (FileRefused e) {
+            throw new NotWritten(e.getMessage());
+        } catch (IOException e) {
+            throw new NotWritten(
+                    out + ": can't be written (" + e.getMessage() + "); choose another --out");
+        }
+    }
+
+    private Trouble trouble(BuildRecord filed, Catalogue parts) {
+        Map<String, Money> rises = new LinkedHashMap<>();
+        for (String rise : prices) {
+            int equals = rise.lastIndexOf('=');
+            if (equals < 1) {
+                throw wrong(
+                        "--price-rise: found %s, expected PART=MONEY; write board=129.50, say"
+                                .formatted(Quotation.of(rise)));
+            }
+            Money price;
+            try {
+                price = Amount.of("--price-rise", rise.substring(equals + 1), parts.currency());
+            } catch (IllegalArgumentException refused) {
+                throw wrong(refused.getMessage());
+            }
+            for (String id :
+                    ids("--price-rise", List.of(rise.substring(0, equals)), filed, parts)) {
+                rises.put(id, price);
+            }
+        }
+        return new Trouble(
+                ids("--unavailable", unavailable, filed, parts),
+                ids("--faulty", faulty, filed, parts),
+                rises);
+    }
+
+    /** Ids of the parts that are meant: by id, or by the slot that they fill in the build. */
+    private List<String> ids(
+            String option, List<String> words, BuildRecord filed, Catalogue parts) {
+        Set<String> ids = new LinkedHashSet<>();
+        for (String word : words) {
+            boolean mine = filed.lines().stream().anyMatch(it -> it.part().id().equals(word));
+            if (mine || parts.part(word).isPresent() && !option.equals("--faulty")) {
+                ids.add(word);
+                continue;
+            }
+            ids.add(
+                    filed.lines().stream()
+                            .filter(line -> line.slot().word().equals(word))
+                            .map(line -> line.part().id())
+                            .findFirst()
+                            .orElseThrow(() -> wrong(unknown(option, word, filed))));
+        }
+        return List.copyOf(ids);
+    }
+
+    private static String unknown(String option, String word, BuildRecord filed) {
+        List<String> known = new ArrayList<>();
+        for (BuildLine line : filed.lines()) {
+            known.add(line.part().id());
+            known.add(line.slot().word());
+        }
+        return "%s: found %s, expected a part of the build, by id or slot; %s"
+                .formatted(
+                        option,
+                        Quotation.of(word),
+                        Nearest.to(word, known)
+                                .map(near -> "did you mean " + near + "?")
+                                .orElse("run rigbrief order BUILD to see them"));
+    }
+
+    private ParameterException wrong(String message) {
+        return new ParameterException(spec.commandLine(), message);
+    }
+
+    private String next(Replacement answer) {
+        String again = "rigbrief replace " + ShellWord.of(build) + asked() + catalogue.repeated();
+        if (answer.impossible()) {
+            return "loosen the brief, then rigbrief propose BRIEF" + catalogue.repeated();
+        }
+        if (answer.nothingToDo()) {
+            return "rigbrief order " + ShellWord.of(build) + catalogue.repeated();
+        }
+        return out == null
+                ? again + " --out changed.build.yaml"
+                : "rigbrief order " + ShellWord.of(out) + catalogue.repeated();
+    }
+
+    private String next(Watch answer) {
+        if (answer.fails()) {
+            return "loosen the brief, then rigbrief propose BRIEF --catalog "
+                    + ShellWord.of(against);
+        }
+        String again = " " + ShellWord.of(build) + catalogue.repeated();
+        if (answer.repair().isPresent()) {
+            return out == null
+                    ? "rigbrief replace"
+                            + again
+                            + " --against "
+                            + ShellWord.of(against)
+                            + " --out changed.build.yaml"
+                    : "rigbrief order " + ShellWord.of(out) + " --catalog " + ShellWord.of(against);
+        }
+        return answer.orderFirst().isEmpty()
+                ? "rigbrief order" + again
+                : "rigbrief order %s %s ordered%s"
+                        .formatted(
+                                ShellWord.of(build),
+                                answer.orderFirst().get(0).part().id(),
+                                catalogue.repeated());
+    }
+
+    private String asked() {
+        StringBuilder words = new StringBuilder();
+        unavailable.forEach(part -> words.append(" --unavailable ").append(ShellWord.of(part)));
+        faulty.forEach(part -> words.append(" --faulty ").append(ShellWord.of(part)));
+        prices.forEach(rise -> words.append(" --price-rise ").append(ShellWord.of(rise)));
+        return words.toString();
+    }
+}
