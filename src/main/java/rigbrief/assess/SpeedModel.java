@@ -94,13 +94,8 @@ final class SpeedModel {
 
     /** Millions of pixels that are really computed for a workload of the brief. */
     static double internalMegapixels(Use use, FrameRate frames, Brief brief) {
-        double ratio =
-                use.need()
-                        .settings()
-                        .upscaling()
-                        .map(name -> frames.upscaling().getOrDefault(name, 1.0))
-                        .orElse(1.0);
-        return shownMegapixels(brief) * ratio * ratio;
+        return FrameLoad.megapixels(
+                frames, use.need().settings().upscaling(), shownMegapixels(brief));
     }
 
     /** Millions of pixels shown. */

@@ -9,9 +9,6 @@ import rigbrief.assess.SpeedModel.Rig;
 import rigbrief.brief.Brief;
 import rigbrief.brief.WorkloadNeed.Target;
 import rigbrief.catalogue.TaskTime;
-import rigbrief.model.speed.FrameTime;
-import rigbrief.model.speed.MemoryOverflow;
-import rigbrief.model.speed.Roofline;
 
 /** Predicts the time of one task of a brief. */
 final class TaskPredictor {
@@ -29,39 +26,18 @@ final class TaskPredictor {
     }
 
     Prediction predict(Rig rig) {
-        double serialS =
-                FrameTime.processorS(
-                        task.serial(), rig.processor().rateSingle(), 0, rig.processor().rateAll());
-        double parallelS =
-                FrameTime.processorS(
-                        0,
-                        rig.processor().rateSingle(),
-                        task.parallel(),
-                        rig.processor().rateAll());
-        double tflops =
-                rig.graphics() != null
-                        ? rig.graphics().tflops()
-                        : rig.processor().integratedTflops();
-        double graphicsS = Roofline.workSeconds(task.gflop(), tflops * 1_000);
-        double readS = Roofline.workSeconds(task.readGb() * 1_000, rig.drive().readMbs());
-        double writeS = Roofline.workSeconds(task.writeGb() * 1_000, rig.drive().writeMbs());
-        double overflow =
-                MemoryOverflow.factor(
-                        task.memoryGb() + DemandModel.SYSTEM_MEMORY_GB,
-                        Math.max(1, rig.memoryGb()),
-                        OVERFLOW_PENALTY);
-        double computing =
-                rigbrief.model.speed.TaskTime.seconds(
-                        serialS + parallelS, graphicsS, 0, 1, overflow);
-        double seconds = computing + readS + writeS;
+        TaskModel.Stages stages = TaskModel.stages(task, MachineRates.of(rig));
+        double seconds = stages.seconds();
         if (!Double.isFinite(seconds)) {
             return prediction(Double.MAX_VALUE / 1e6, 0, 0);
         }
         // Heat builds over minutes, so the mean over the whole task counts, not its hottest second.
         return prediction(
                 seconds,
-                (serialS * FramePredictor.ONE_THREAD_USE + parallelS) * overflow / seconds,
-                graphicsS * overflow / seconds);
+                (stages.serialS() * FramePredictor.ONE_THREAD_USE + stages.parallelS())
+                        * stages.overflow()
+                        / seconds,
+                stages.graphicsS() * stages.overflow() / seconds);
     }
 
     private Prediction prediction(double seconds, double processorUse, double graphicsUse) {

@@ -1,0 +1,78 @@
+package rigbrief.file;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import rigbrief.catalogue.PartRates;
+import rigbrief.catalogue.Workload;
+
+/** Writes an overlay: what {@link CatalogueReader} lays over a catalogue. */
+public final class OverlayWriter {
+    private static final String HEADER =
+            "part,tflops,bandwidth_gbs,ray_rate,rate_single,rate_all\n";
+
+    private OverlayWriter() {}
+
+    /** The files that an overlay in a folder has. */
+    private static List<Path> files(Path folder) {
+        return List.of(folder.resolve(CatalogueReader.WORKLOADS), folder.resolve(RatesFile.NAME));
+    }
+
+    /** Those of an overlay's files that are there already. */
+    public static List<Path> taken(Path folder) {
+        List<Path> taken = new ArrayList<>();
+        for (Path file : files(folder)) {
+            if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+                taken.add(file);
+            }
+        }
+        return taken;
+    }
+
+    /**
+     * Writes an overlay, each file whole; both are written, so that none stays from before.
+     *
+     * @param remarks what is said above the workloads, line by line
+     * @param force whether files that are there may be replaced
+     * @throws FileRefused when one is there and may not
+     * @throws IOException when a file can't be written
+     */
+    public static void write(
+            Path folder,
+            List<Workload> workloads,
+            List<PartRates> rates,
+            List<String> remarks,
+            boolean force)
+            throws IOException {
+        SafeWriter.write(
+                folder.resolve(CatalogueReader.WORKLOADS),
+                WorkloadWriter.write(workloads, remarks),
+                force);
+        SafeWriter.write(folder.resolve(RatesFile.NAME), rates(rates), force);
+    }
+
+    private static String rates(List<PartRates> all) {
+        StringBuilder csv = new StringBuilder(HEADER);
+        for (PartRates rates : all) {
+            csv.append(
+                    String.join(
+                            ",",
+                            rates.part(),
+                            cell(rates.tflops()),
+                            cell(rates.bandwidthGbs()),
+                            cell(rates.rayRate()),
+                            cell(rates.rateSingle()),
+                            cell(rates.rateAll())));
+            csv.append('\n');
+        }
+        return csv.toString();
+    }
+
+    private static String cell(OptionalDouble rate) {
+        return rate.isPresent() ? WorkloadWriter.figure(rate.getAsDouble()) : "";
+    }
+}

@@ -1,0 +1,2 @@
+/** Fitting demands of workloads and rates of parts to measurements. */
+package rigbrief.measurement.calibrate;
