@@ -10,6 +10,7 @@ import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
+import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -52,7 +53,6 @@ class ImportDirectionTest {
         MAY_IMPORT.put("brief", Set.of("part", "quantity"));
         MAY_IMPORT.put("catalogue", Set.of("part", "quantity"));
         MAY_IMPORT.put("build", Set.of("brief", "catalogue", "part", "quantity"));
-        MAY_IMPORT.put("file", valuesAnd("diagnostic"));
         MAY_IMPORT.put("model", valuesAnd());
         MAY_IMPORT.put("assess", valuesAnd("model"));
         MAY_IMPORT.put("rule", valuesAnd("model", "assess"));
@@ -63,30 +63,39 @@ class ImportDirectionTest {
         MAY_IMPORT.put("explain", valuesAnd("model", "rule", "goal", "assess"));
         MAY_IMPORT.put(
                 "proposal", valuesAnd("search", "presolve", "audit", "rule", "goal", "assess"));
-        MAY_IMPORT.put("assembly", valuesAnd("audit", "assess"));
         MAY_IMPORT.put("measurement", valuesAnd("model", "assess"));
+        MAY_IMPORT.put(
+                "assembly",
+                valuesAnd("search", "presolve", "measurement", "audit", "rule", "model", "assess"));
+        MAY_IMPORT.put("pricelist", Set.of("catalogue", "part", "quantity"));
+        MAY_IMPORT.put("file", valuesAnd("measurement", "pricelist", "diagnostic"));
+        MAY_IMPORT.put("intake", valuesAnd("search", "presolve", "model", "diagnostic"));
         MAY_IMPORT.put(
                 "report",
                 valuesAnd(
                         "proposal",
+                        "intake",
                         "audit",
                         "assembly",
                         "measurement",
                         "explain",
                         "assess",
                         "rule",
+                        "pricelist",
                         "diagnostic"));
         MAY_IMPORT.put(
                 "cli",
                 valuesAnd(
                         "report",
                         "proposal",
+                        "intake",
                         "audit",
                         "assembly",
                         "measurement",
                         "explain",
                         "rule",
                         "file",
+                        "pricelist",
                         "diagnostic"));
         LIBRARIES.put("search", List.of("ai.timefold.."));
         LIBRARIES.put("cli", List.of("picocli..", "org.jline.."));
@@ -98,7 +107,10 @@ class ImportDirectionTest {
                         "freemarker..",
                         "org.jfree..",
                         "org.apache.batik..",
-                        "com.openhtmltopdf.."));
+                        "com.openhtmltopdf..",
+                        "org.apache.pdfbox..",
+                        "org.apache.fontbox..",
+                        "org.w3c.dom.."));
         LIBRARIES.put("measurement", List.of("org.hipparchus.."));
     }
 
@@ -219,10 +231,18 @@ class ImportDirectionTest {
     }
 
     @Test
-    void nothing_asks_what_day_it_is() {
+    void nothing_but_the_note_of_a_day_asks_what_day_it_is() {
         noClasses()
+                .that()
+                .doNotHaveFullyQualifiedName("rigbrief.cli.Today")
                 .should()
                 .callMethod(LocalDate.class, "now")
+                .orShould()
+                .callMethod(LocalDate.class, "now", Clock.class)
+                .orShould()
+                .callMethod(Clock.class, "systemDefaultZone")
+                .orShould()
+                .callMethod(Clock.class, "systemUTC")
                 .orShould()
                 .callMethod(LocalDateTime.class, "now")
                 .orShould()

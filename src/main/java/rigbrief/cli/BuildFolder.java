@@ -4,7 +4,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import rigbrief.brief.Brief;
+import rigbrief.build.BuildRecord;
 import rigbrief.file.BuildWriter;
 import rigbrief.file.FileRefused;
 import rigbrief.file.SafeWriter;
@@ -19,16 +22,33 @@ import rigbrief.proposal.Tier;
  * @param force whether files that are there are overwritten
  */
 record BuildFolder(Path folder, boolean force) {
+    /** The first variant of a mix. */
+    static final String FIRST = "first-variant";
+
+    /** The second variant of a mix. */
+    static final String SECOND = "second-variant";
 
     /** The file of a tier. */
     Path file(Brief brief, Tier tier) {
-        return folder.resolve(brief.name() + "-" + tier.word() + ".build.yaml");
+        return file(brief, tier.word());
+    }
+
+    /** The file of a variant. */
+    Path file(Brief brief, String which) {
+        return folder.resolve(brief.name() + "-" + which + ".build.yaml");
     }
 
     /** Refuses to begin a search whose result could not be kept. */
     void refuseIfTaken(Brief brief) throws NotWritten {
+        List<Path> files = new ArrayList<>();
         for (Tier tier : Tier.values()) {
-            Path file = file(brief, tier);
+            files.add(file(brief, tier));
+        }
+        if (brief.buying().variants()) {
+            files.add(file(brief, FIRST));
+            files.add(file(brief, SECOND));
+        }
+        for (Path file : files) {
             if (!force && Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
                 throw taken(file);
             }
@@ -42,15 +62,22 @@ record BuildFolder(Path folder, boolean force) {
     /** Writes each proposal whole. */
     void write(Proposals answer) throws NotWritten {
         for (Proposal proposal : answer.proposals()) {
-            Path file = file(answer.brief(), proposal.tier());
-            try {
-                SafeWriter.write(file, BuildWriter.write(proposal.record()), force);
-            } catch (FileRefused e) {
-                throw new NotWritten(e.getMessage());
-            } catch (IOException e) {
-                throw new NotWritten(
-                        file + ": can't be written (" + e.getMessage() + "); choose another --out");
-            }
+            write(file(answer.brief(), proposal.tier()), proposal.record());
+        }
+        if (answer.mix().isPresent()) {
+            write(file(answer.brief(), FIRST), answer.mix().get().first().record());
+            write(file(answer.brief(), SECOND), answer.mix().get().second().record());
+        }
+    }
+
+    private void write(Path file, BuildRecord record) throws NotWritten {
+        try {
+            SafeWriter.write(file, BuildWriter.write(record), force);
+        } catch (FileRefused e) {
+            throw new NotWritten(e.getMessage());
+        } catch (IOException e) {
+            throw new NotWritten(
+                    file + ": can't be written (" + e.getMessage() + "); choose another --out");
         }
     }
 

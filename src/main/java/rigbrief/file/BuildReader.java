@@ -11,7 +11,10 @@ import java.util.Set;
 import rigbrief.brief.Brief;
 import rigbrief.build.BuildLine;
 import rigbrief.build.BuildRecord;
+import rigbrief.build.HistoryEntry;
 import rigbrief.build.PartState;
+import rigbrief.build.SetAside;
+import rigbrief.build.Units;
 import rigbrief.catalogue.Catalogue;
 import rigbrief.diagnostic.BadInput;
 import rigbrief.diagnostic.Faults;
@@ -30,11 +33,17 @@ public final class BuildReader {
     private final Catalogue catalogue;
     private final Names names;
     private final KeepSection parts;
+    private final MoneyForm money;
+    private final UnitsSection units;
+    private final HistorySection history;
 
     private BuildReader(Catalogue catalogue) {
         this.catalogue = catalogue;
+        this.money = new MoneyForm(catalogue.currency(), true);
         this.names = new Names(catalogue);
         this.parts = new KeepSection(names);
+        this.units = new UnitsSection(money);
+        this.history = new HistorySection(money);
     }
 
     /**
@@ -64,6 +73,11 @@ public final class BuildReader {
         return read(SourceText.readStream(in, file, faults), catalogue, faults);
     }
 
+    /** Whether a text is a plain list of part ids, not a build file. */
+    public static boolean isPlainList(String text) {
+        return PartsList.looksLikeOne(text);
+    }
+
     private static BuildRecord read(Optional<SourceText> source, Catalogue catalogue, Faults faults)
             throws BadInput {
         Optional<BuildRecord> build =
@@ -91,10 +105,36 @@ public final class BuildReader {
         String digest = made.cells().text("digest");
         made.finish();
         root.maybe("currency", this::currency);
-        List<BuildLine> lines = lines(root);
+        List<Placed> lines = lines(root);
+        List<SetAside> aside = new AsideSection(units, money).read(root);
+        List<HistoryEntry> done = history.read(root);
         Optional<Brief> brief = brief(root);
         root.finish();
-        return new BuildRecord(brief, tier, name, digest, lines);
+        lines.forEach(line -> line.checkUnits(brief.map(Brief::quantity).orElse(1)));
+        return new BuildRecord(brief, tier, name, digest, read(lines), aside, done);
+    }
+
+    /** A line and where it stands, so that it can be complained of once the brief is known. */
+    private record Placed(BuildLine line, Keys keys) {
+        void checkUnits(int machines) {
+            int wanted = line.pieces() * machines;
+            int found =
+                    line.units().stream()
+                            .filter(units -> units.state() != PartState.RETURNED)
+                            .mapToInt(Units::count)
+                            .sum();
+            if (!line.units().isEmpty() && found != wanted) {
+                keys.fault(
+                        "units",
+                        "%d that are not returned, one for each piece of each machine"
+                                .formatted(wanted),
+                        "correct the counts, which make " + found);
+            }
+        }
+    }
+
+    private static List<BuildLine> read(List<Placed> placed) {
+        return placed.stream().map(Placed::line).toList();
     }
 
     private static String schema(String entry) throws Cells.Malformed {
@@ -124,35 +164,38 @@ public final class BuildReader {
                                         .brief(name.orElse(BriefReader.STREAM_NAME), keys));
     }
 
-    private List<BuildLine> lines(Keys root) {
+    private List<Placed> lines(Keys root) {
         if (!root.has("lines")) {
             root.fault("lines", "a list of parts", "write {slot, part, unit-price} for each");
         }
-        List<BuildLine> lines = new ArrayList<>();
+        List<Placed> lines = new ArrayList<>();
         Set<Slot> filled = EnumSet.noneOf(Slot.class);
         for (Keys keys : root.listOfKeys("lines")) {
             line(keys, filled).ifPresent(lines::add);
             keys.finish();
         }
-        lines.sort(Comparator.comparing(BuildLine::slot));
+        lines.sort(Comparator.comparing(placed -> placed.line().slot()));
         return lines;
     }
 
-    private Optional<BuildLine> line(Keys keys, Set<Slot> filled) {
+    private Optional<Placed> line(Keys keys, Set<Slot> filled) {
         Optional<Slot> slot = KeepSection.slot(keys, filled);
         int pieces = keys.cells().wholeOr("pieces", 1, MOST_PIECES, 1);
         Optional<String> supplier = keys.text("supplier").filter(names::supplier).map(Text::text);
-        Optional<Money> price = keys.one("unit-price", new MoneyForm(catalogue.currency(), true));
+        Optional<Money> price = keys.one("unit-price", money);
         PartState state = keys.cells().choiceOr("state", PartState.WANTED);
         boolean kept = keys.cells().yes("kept");
+        List<Units> parted = units.read(keys);
         keys.has("part");
         keys.has("spec");
         Optional<Part> part = slot.flatMap(it -> part(keys, it));
         if (slot.isEmpty() || part.isEmpty() || price.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(
-                new BuildLine(slot.get(), part.get(), pieces, supplier, price.get(), state, kept));
+        BuildLine line =
+                new BuildLine(
+                        slot.get(), part.get(), pieces, supplier, price.get(), state, kept, parted);
+        return Optional.of(new Placed(line, keys));
     }
 
     private Optional<Part> part(Keys keys, Slot slot) {

@@ -1,6 +1,7 @@
 package rigbrief.file;
 
 import java.util.Currency;
+import java.util.List;
 import java.util.Optional;
 import rigbrief.brief.Brief;
 import rigbrief.build.BuildLine;
@@ -25,12 +26,14 @@ public final class BuildWriter {
                 .end();
         currency(build).ifPresent(currency -> yaml.plain("currency", currency));
         if (build.lines().isEmpty()) {
-            yaml.list("lines", java.util.List.of());
+            yaml.list("lines", List.of());
         } else {
             yaml.begin("lines");
             build.lines().forEach(line -> line(line, yaml));
             yaml.end();
         }
+        AsideSection.write(build.aside(), yaml);
+        HistorySection.write(build.history(), yaml);
         build.brief().ifPresent(brief -> brief(brief, yaml));
         return yaml.toString();
     }
@@ -51,9 +54,12 @@ public final class BuildWriter {
                 .text("part", line.part().id())
                 .plain("pieces", line.pieces());
         line.supplier().ifPresent(supplier -> yaml.text("supplier", supplier));
-        yaml.text("unit-price", line.unitPrice().plain())
-                .plain("state", line.state().word())
-                .yes("kept", line.kept());
+        yaml.text("unit-price", line.unitPrice().plain());
+        if (line.units().isEmpty()) {
+            yaml.plain("state", line.state().word());
+        }
+        yaml.yes("kept", line.kept());
+        UnitsSection.write(line.units(), yaml);
         BriefWriter.spec(line.part(), yaml);
         yaml.end();
     }

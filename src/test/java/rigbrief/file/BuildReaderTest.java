@@ -183,7 +183,7 @@ class BuildReaderTest {
                         "state: ordered",
                         "state: »orderd",
                         "lines[0].state: found \"orderd\", expected one of wanted, ordered,"
-                                + " received, faulty; did you mean ordered?"),
+                                + " received, fitted, faulty, returned; did you mean ordered?"),
                 value(
                         "unit-price: 189.9 ",
                         "unit-price: »-1 ",
