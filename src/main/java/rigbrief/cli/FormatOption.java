@@ -17,7 +17,18 @@ final class FormatOption {
      * beside JSON.
      */
     <T> void print(Console console, Report<T> text, Report<T> json, T answer, String next) {
-        if (format == OutputFormat.JSON) {
+        print(console, format == OutputFormat.JSON, text, json, answer, next);
+    }
+
+    /** The same for a command with more formats than these two. */
+    static <T> void print(
+            Console console,
+            boolean asJson,
+            Report<T> text,
+            Report<T> json,
+            T answer,
+            String next) {
+        if (asJson) {
             console.print(json.write(answer, console.style()));
             console.remark("Next: " + next);
         } else {

@@ -4,7 +4,9 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
+import java.util.Arrays;
 import java.util.Currency;
+import java.util.Locale;
 import rigbrief.file.cell.Expectation;
 import rigbrief.file.cell.Ids;
 import rigbrief.part.Cells.Form;
@@ -69,6 +71,22 @@ final class Forms {
             throw noCurrency();
         }
         throw noCurrency();
+    }
+
+    /** A language and a country, {@code de-DE}: ISO 639-1 and ISO 3166-1 alpha-2. */
+    static Locale locale(String entry) throws Malformed {
+        Locale locale = Locale.forLanguageTag(entry);
+        boolean known =
+                locale.toLanguageTag().equals(entry)
+                        && entry.matches("[a-z]{2}-[A-Z]{2}")
+                        && Arrays.asList(Locale.getISOLanguages()).contains(locale.getLanguage())
+                        && Arrays.asList(Locale.getISOCountries()).contains(locale.getCountry());
+        if (!known) {
+            throw new Malformed(
+                    "a language and a country",
+                    "write two small letters, a hyphen and two capitals, such as de-DE");
+        }
+        return locale;
     }
 
     private static Malformed noCurrency() {

@@ -5,13 +5,21 @@ import java.util.List;
 import rigbrief.diagnostic.Quotation;
 
 /**
- * Lines of text, at most 80 columns wide unless a single word is wider.
+ * Lines of text, at most as wide as the page unless a single word is wider.
+ *
+ * <p>The narrowest page has 80 columns. Tables and heads use all of a wider one; sentences stop at
+ * {@value #LONGEST_SENTENCE} columns, since the eye loses longer lines.
  *
  * <p>Whatever is put on it is made safe to print: names and remarks come out of files.
  */
 final class TextPage {
-    static final int WIDTH = 80;
-    private static final String UNDERLINE = "-".repeat(WIDTH);
+    /** Columns of the narrowest page. */
+    static final int WIDTH = Style.NARROWEST;
+
+    /** By how much a table is indented. */
+    static final int TABLE_INDENT = 2;
+
+    private static final int LONGEST_SENTENCE = 100;
 
     private final StringBuilder text = new StringBuilder();
     private final Style style;
@@ -34,8 +42,8 @@ final class TextPage {
 
     /** The head of a chapter: a line with something at its right end, underlined. */
     TextPage chapter(String left, String right) {
-        String gap = " ".repeat(Math.max(1, WIDTH - length(left) - length(right)));
-        return bold(left + gap + right).line(UNDERLINE);
+        String gap = " ".repeat(Math.max(1, style.width() - length(left) - length(right)));
+        return bold(left + gap + right).line("-".repeat(style.width()));
     }
 
     /** The head of a section, with an empty line before it. */
@@ -51,7 +59,8 @@ final class TextPage {
     /** Words behind a lead; further lines are indented by the lead's width. */
     TextPage hanging(String lead, String words) {
         String before = lead;
-        for (String part : wrapped(words, WIDTH - length(lead))) {
+        int width = Math.min(style.width(), LONGEST_SENTENCE) - length(lead);
+        for (String part : wrapped(words, width)) {
             line(before + part);
             before = " ".repeat(length(lead));
         }
@@ -60,7 +69,8 @@ final class TextPage {
 
     /** A table, indented by two. */
     TextPage table(TextTable table) {
-        table.lines().forEach(line -> line("  " + line));
+        String indent = " ".repeat(TABLE_INDENT);
+        table.lines(style.width() - TABLE_INDENT).forEach(line -> line(indent + line));
         return this;
     }
 
@@ -88,9 +98,45 @@ final class TextPage {
         return lines;
     }
 
-    /** How many characters words have on a screen. */
+    /**
+     * As {@link #wrapped}, but a word wider than a line is broken too, behind a hyphen if it can.
+     */
+    static List<String> folded(String words, int width) {
+        List<String> lines = new ArrayList<>();
+        for (String line : wrapped(words, width)) {
+            String rest = line;
+            for (int cut = cut(rest, width); cut < rest.length(); cut = cut(rest, width)) {
+                lines.add(rest.substring(0, cut));
+                rest = rest.substring(cut);
+            }
+            lines.add(rest);
+        }
+        return lines;
+    }
+
+    /** Where to break a word: its end if it fits, else behind at least one whole character. */
+    private static int cut(String word, int width) {
+        if (word.isEmpty() || length(word) <= width) {
+            return word.length();
+        }
+        int end = Character.charCount(word.codePointAt(0));
+        int behindHyphen = 0;
+        while (length(word.substring(0, end)) < width) {
+            if ("-/_;,.".indexOf(word.charAt(end - 1)) >= 0) {
+                behindHyphen = end;
+            }
+            int next = end + Character.charCount(word.codePointAt(end));
+            if (length(word.substring(0, next)) > width) {
+                break;
+            }
+            end = next;
+        }
+        return behindHyphen > end / 2 ? behindHyphen : end;
+    }
+
+    /** How many columns words take on a screen. */
     static int length(String words) {
-        return words.codePointCount(0, words.length());
+        return Columns.of(words);
     }
 
     @Override

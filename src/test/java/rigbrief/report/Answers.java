@@ -27,6 +27,8 @@ import rigbrief.proposal.Proof;
 import rigbrief.proposal.Proposal;
 import rigbrief.proposal.Proposals;
 import rigbrief.proposal.Tier;
+import rigbrief.proposal.clash.Change;
+import rigbrief.proposal.clash.WayOut;
 
 /** Small answers to write out: the fixtures' ordinary build, and one with two memory kits. */
 final class Answers {
@@ -87,8 +89,8 @@ final class Answers {
                                 fuller(),
                                 new Proof("score", 60_000, 61_000.4, 1.234, 4_000_000))),
                 List.of(
-                        new FrontPoint(92_690, 0.61, List.of("a", "b")),
-                        new FrontPoint(112_690, 0.66, List.of("a", "c"))),
+                        new FrontPoint(92_690, 0.61, lean),
+                        new FrontPoint(112_690, 0.66, fuller())),
                 Optional.empty(),
                 List.of("No balanced build of its own."));
     }
@@ -119,17 +121,32 @@ final class Answers {
 
     /** No build: two musts clash. */
     static Proposals impossible() {
+        List<String> needs = List.of("ceiling EUR 300.00", "lantern-marsh average 60");
+        Brief brief = brief().make();
         return new Proposals(
-                brief().make(),
+                brief,
                 catalogue().make(),
                 1,
                 List.of(),
                 List.of(),
                 Optional.of(
                         new Clash(
-                                List.of("ceiling EUR 300.00", "lantern-marsh average 60"),
+                                needs,
                                 true,
-                                List.of("Either of them alone can be met."))),
+                                List.of("Either of them alone can be met."),
+                                List.of(needs),
+                                true,
+                                List.of(
+                                        new WayOut(
+                                                List.of(
+                                                        new Change(
+                                                                needs.get(0),
+                                                                "EUR 300.00",
+                                                                "EUR 926.90")),
+                                                92_690,
+                                                true,
+                                                aBuild().make(),
+                                                brief)))),
                 List.of());
     }
 

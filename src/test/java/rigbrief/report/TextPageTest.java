@@ -7,6 +7,8 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.StringLength;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class TextPageTest {
 
@@ -57,6 +59,23 @@ class TextPageTest {
         assertThat(new TextPage(Style.TERMINAL).chapter("a", "b").toString())
                 .startsWith("\u001b[1ma")
                 .contains("b\u001b[0m\n");
+    }
+
+    @Test
+    void a_wide_page_gives_its_width_to_heads_and_tables_and_not_to_sentences() {
+        var page =
+                new TextPage(Style.PLAIN.wide(140))
+                        .chapter("LEAN", "EUR 1.00")
+                        .paragraph(0, "word ".repeat(60).strip());
+
+        assertThat(page.toString().lines().limit(2)).allMatch(line -> line.length() == 140);
+        assertThat(page.toString().lines().skip(2)).allMatch(line -> line.length() <= 100);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"20, 80", "80, 80", "132, 132", "500, 160"})
+    void a_page_is_never_narrower_than_80_columns_nor_wider_than_160(int asked, int got) {
+        assertThat(Style.PLAIN.wide(asked).width()).isEqualTo(got);
     }
 
     @Property

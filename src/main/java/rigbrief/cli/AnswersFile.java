@@ -1,0 +1,77 @@
+package rigbrief.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import rigbrief.diagnostic.Quotation;
+import rigbrief.file.SafeWriter;
+
+/**
+ * The answers of an interview that is not over, kept beside the brief it is to become: a line per
+ * answer, {@code question = answer}. A line that can't be read is an answer to be given again.
+ *
+ * @param path the file
+ */
+record AnswersFile(Path path) {
+    private static final String ENDING = ".answers";
+    private static final String BETWEEN = " = ";
+    private static final long MOST_BYTES = 1_000_000;
+
+    /** The file that belongs to a brief. */
+    static AnswersFile of(Path brief) {
+        return new AnswersFile(brief.resolveSibling(brief.getFileName() + ENDING));
+    }
+
+    /** Whether there is one. */
+    boolean exists() {
+        return Files.isRegularFile(path);
+    }
+
+    /** The answers in it, in their order; none where it can't be read. */
+    Map<String, String> read() {
+        Map<String, String> answers = new LinkedHashMap<>();
+        try {
+            if (exists() && Files.size(path) <= MOST_BYTES) {
+                String text = new String(Files.readAllBytes(path), StandardCharsets.UTF_8);
+                text.lines().forEach(line -> add(answers, line));
+            }
+        } catch (IOException unreadable) {
+            answers.clear();
+        }
+        return answers;
+    }
+
+    private static void add(Map<String, String> answers, String line) {
+        int between = line.indexOf(BETWEEN);
+        if (between > 0 && !line.startsWith("#") && Quotation.allPrints(line)) {
+            answers.put(line.substring(0, between), line.substring(between + BETWEEN.length()));
+        }
+    }
+
+    /** Keeps answers in the place of those kept before. */
+    void write(Map<String, String> answers) throws NotWritten {
+        StringBuilder text = new StringBuilder();
+        text.append("# Answers of rigbrief intake so far; it takes them up again with --resume.\n");
+        answers.forEach(
+                (id, answer) -> text.append(id).append(BETWEEN).append(answer).append('\n'));
+        try {
+            SafeWriter.write(path, text.toString(), true);
+        } catch (IOException e) {
+            throw new NotWritten(
+                    path + ": can't be written (" + e.getMessage() + "); choose another --out");
+        }
+    }
+
+    /** Removes the file: the brief is there. */
+    void remove() {
+        try {
+            Files.deleteIfExists(path);
+        } catch (IOException left) {
+            // Answers that are left over are offered again, and do no harm.
+            return;
+        }
+    }
+}

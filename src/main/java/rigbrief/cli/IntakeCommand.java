@@ -1,0 +1,151 @@
+package rigbrief.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import rigbrief.catalogue.Catalogue;
+import rigbrief.file.BriefWriter;
+import rigbrief.file.FileRefused;
+import rigbrief.file.SafeWriter;
+import rigbrief.intake.Interview;
+import rigbrief.intake.LeanSearch;
+import rigbrief.report.InterviewText;
+import rigbrief.report.page.FormPage;
+
+/** Asks a client in plain words and writes a brief. */
+@Command(
+        name = "intake",
+        description =
+                "Asks what is wanted in plain words and writes a brief, or makes a page on which"
+                        + " clients answer by themselves.",
+        footer = {"", "Next: rigbrief propose BRIEF"})
+final class IntakeCommand implements Callable<Integer> {
+    private final Console console;
+
+    @Option(
+            names = "--out",
+            paramLabel = "FILE",
+            defaultValue = "brief.yaml",
+            description = "Brief to write. Default: ${DEFAULT-VALUE}.")
+    private Path out;
+
+    @Option(
+            names = "--form",
+            paramLabel = "FILE",
+            description = "Asks nothing; writes a page (HTML) that a client fills in.")
+    private Path form;
+
+    @Option(
+            names = "--resume",
+            description = "Goes on from the answers that an interrupted run kept.")
+    private boolean resume;
+
+    @Option(names = "--force", description = "Overwrites a file that is there.")
+    private boolean force;
+
+    @Mixin private CatalogueOption catalogue;
+
+    IntakeCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() throws Exception {
+        refuseIfTaken(form == null ? out : form);
+        Catalogue parts = new InputFiles(console).catalogue(catalogue);
+        return (form == null ? interview(parts) : page(parts)).code();
+    }
+
+    private void refuseIfTaken(Path file) throws NotWritten {
+        if (file.getFileName() == null || Files.isDirectory(file)) {
+            throw new NotWritten(file + ": found a folder, expected a file name; choose another");
+        }
+        if (!force && Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+            throw new NotWritten(
+                    file + ": found a file of that name; choose another name, or add --force");
+        }
+    }
+
+    private ExitStatus page(Catalogue parts) throws NotWritten {
+        write(form, FormPage.write(parts));
+        console.print(
+                "%s: a page to send to the client, who sends the brief back.\n".formatted(form));
+        NextLine.print(console, "rigbrief propose BRIEF" + catalogue.repeated());
+        return ExitStatus.DONE;
+    }
+
+    private ExitStatus interview(Catalogue parts) throws Exception {
+        AnswersFile kept = AnswersFile.of(out);
+        Interview interview =
+                new Interview(name(), parts, new LeanSearch(parts, LeanSearch.USUAL_STEPS));
+        console.print(new InterviewText(console.style()).welcome(out.toString()));
+        takeUp(interview, kept);
+        try (AnswerSource answers =
+                console.interactive() ? TerminalAnswers.ofProcess() : new PipedAnswers(console)) {
+            if (!new Conversation(console, interview, answers, kept).hold()) {
+                return stopped(interview, kept);
+            }
+        }
+        write(out, BriefWriter.write(interview.brief()));
+        kept.remove();
+        console.print("Written: %s\n".formatted(out));
+        NextLine.print(console, "rigbrief propose " + ShellWord.of(out) + catalogue.repeated());
+        return ExitStatus.DONE;
+    }
+
+    /** At a terminal kept answers are taken up in any case: going back undoes them. */
+    private void takeUp(Interview interview, AnswersFile kept) {
+        Map<String, String> answers = kept.read();
+        if (answers.isEmpty()) {
+            if (resume) {
+                console.remark("note: %s: found no answers to go on from".formatted(kept.path()));
+            }
+            return;
+        }
+        if (!resume && !console.interactive()) {
+            console.remark(
+                    "note: %s holds answers of a run that was stopped; --resume goes on from them"
+                            .formatted(kept.path()));
+            return;
+        }
+        int count = interview.resume(answers);
+        console.print(
+                "%d %s taken up from %s.\n"
+                        .formatted(count, count == 1 ? "answer" : "answers", kept.path()));
+    }
+
+    private ExitStatus stopped(Interview interview, AnswersFile kept) {
+        int count = interview.answers().size();
+        console.remark(
+                "Stopped; %d %s kept in %s."
+                        .formatted(count, count == 1 ? "answer is" : "answers are", kept.path()));
+        console.remark(
+                "Next: rigbrief intake --out %s --resume%s"
+                        .formatted(ShellWord.of(out), catalogue.repeated()));
+        return ExitStatus.BAD_INPUT;
+    }
+
+    /** A brief is called as its file without the ending. */
+    private String name() {
+        String file = out.getFileName().toString();
+        int dot = file.lastIndexOf('.');
+        return dot > 0 ? file.substring(0, dot) : file;
+    }
+
+    private void write(Path file, String text) throws NotWritten {
+        try {
+            SafeWriter.write(file, text, force);
+        } catch (FileRefused e) {
+            throw new NotWritten(e.getMessage());
+        } catch (IOException e) {
+            throw new NotWritten(
+                    file + ": can't be written (" + e.getMessage() + "); choose another name");
+        }
+    }
+}

@@ -1,0 +1,49 @@
+package rigbrief.cli;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import rigbrief.diagnostic.Quotation;
+import rigbrief.intake.Question;
+
+/** Answers out of a pipe or a file, one a line; each is shown where it would have been typed. */
+final class PipedAnswers implements AnswerSource {
+    private final Console console;
+    private final BufferedReader lines;
+    private int count;
+
+    PipedAnswers(Console console) {
+        this.console = console;
+        this.lines =
+                new BufferedReader(new InputStreamReader(console.in(), StandardCharsets.UTF_8));
+    }
+
+    @Override
+    public Optional<String> line(Question question) throws IOException {
+        String line = lines.readLine();
+        if (line == null) {
+            return Optional.empty();
+        }
+        count++;
+        console.print("> " + Quotation.visible(line) + "\n");
+        console.flush();
+        return Optional.of(line);
+    }
+
+    @Override
+    public boolean canBeAskedAgain() {
+        return false;
+    }
+
+    @Override
+    public int count() {
+        return count;
+    }
+
+    @Override
+    public void close() {
+        // Standard input is not ours to close.
+    }
+}

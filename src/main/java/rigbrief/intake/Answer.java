@@ -1,0 +1,12 @@
+package rigbrief.intake;
+
+import rigbrief.brief.Brief;
+
+/**
+ * An answer as it was taken.
+ *
+ * @param text the answer in one spelling, whatever was typed; read again it gives the same
+ * @param brief the brief with it
+ * @param consequence what follows from it, in plain words
+ */
+public record Answer(String text, Brief brief, String consequence) {}

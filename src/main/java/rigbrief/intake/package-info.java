@@ -1,0 +1,2 @@
+/** Asking a client in plain words and turning the answers into a brief. */
+package rigbrief.intake;
