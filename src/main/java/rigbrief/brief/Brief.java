@@ -2,6 +2,7 @@ package rigbrief.brief;
 
 import java.util.Currency;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import rigbrief.part.Colour;
@@ -41,6 +42,7 @@ import rigbrief.quantity.Money;
  * @param headroom planning margins
  * @param wishes weights of the soft goals
  * @param fees what is charged beside parts
+ * @param locale the client's language and country: how documents are worded, numbers written
  */
 public record Brief(
         String name,
@@ -67,12 +69,72 @@ public record Brief(
         Place place,
         Headroom headroom,
         Wishes wishes,
-        Fees fees) {
+        Fees fees,
+        Locale locale) {
+    /** Where a brief says nothing: English, written as in Great Britain. */
+    public static final Locale USUAL_LOCALE = Locale.UK;
+
     public Brief {
         workloads = List.copyOf(workloads);
         atOnce = List.copyOf(atOnce);
         frontPorts = List.copyOf(frontPorts);
         keep = List.copyOf(keep);
+    }
+
+    /** A brief that says nothing about the client's language and country. */
+    public Brief(
+            String name,
+            String client,
+            Currency currency,
+            int quantity,
+            Money ceiling,
+            int overrunBasisPoints,
+            int confidencePercent,
+            Optional<Screen> screen,
+            List<WorkloadNeed> workloads,
+            List<String> atOnce,
+            Looks looks,
+            Noise noise,
+            Wireless wireless,
+            MemoryNeed memory,
+            StorageNeed storage,
+            SizeNeed size,
+            List<FrontPort> frontPorts,
+            List<Kept> keep,
+            Avoid avoid,
+            Buying buying,
+            SystemNeed system,
+            Place place,
+            Headroom headroom,
+            Wishes wishes,
+            Fees fees) {
+        this(
+                name,
+                client,
+                currency,
+                quantity,
+                ceiling,
+                overrunBasisPoints,
+                confidencePercent,
+                screen,
+                workloads,
+                atOnce,
+                looks,
+                noise,
+                wireless,
+                memory,
+                storage,
+                size,
+                frontPorts,
+                keep,
+                avoid,
+                buying,
+                system,
+                place,
+                headroom,
+                wishes,
+                fees,
+                USUAL_LOCALE);
     }
 
     /** Whether a need has to be met, is only wished for, or was not mentioned. */
@@ -179,11 +241,25 @@ public record Brief(
      * @param suppliers ids of the suppliers allowed; empty for all
      * @param atMostSuppliers how many suppliers one order may use; empty for any number
      * @param withinDays longest lead time in days; empty for any
+     * @param variants whether machines of one order may differ in a part where stock runs short
      */
     public record Buying(
-            List<String> suppliers, OptionalInt atMostSuppliers, OptionalInt withinDays) {
+            List<String> suppliers,
+            OptionalInt atMostSuppliers,
+            OptionalInt withinDays,
+            boolean variants) {
         public Buying {
             suppliers = List.copyOf(suppliers);
+        }
+
+        /** Terms of an order whose machines are all alike. */
+        public Buying(List<String> suppliers, OptionalInt atMostSuppliers, OptionalInt withinDays) {
+            this(suppliers, atMostSuppliers, withinDays, false);
+        }
+
+        /** The same terms, with or without variants. */
+        public Buying with(boolean mayDiffer) {
+            return new Buying(suppliers, atMostSuppliers, withinDays, mayDiffer);
         }
     }
 

@@ -2,6 +2,7 @@ package rigbrief.brief;
 
 import java.util.Currency;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import rigbrief.part.FrontPort;
 import rigbrief.quantity.Money;
@@ -33,6 +34,7 @@ public final class BriefDraft {
     private Brief.Headroom headroom;
     private Wishes wishes;
     private Brief.Fees fees;
+    private Locale locale;
 
     /** A draft that starts as a copy. */
     public BriefDraft(Brief brief) {
@@ -61,6 +63,7 @@ public final class BriefDraft {
         this.headroom = brief.headroom();
         this.wishes = brief.wishes();
         this.fees = brief.fees();
+        this.locale = brief.locale();
     }
 
     /** Sets name. */
@@ -213,6 +216,12 @@ public final class BriefDraft {
         return this;
     }
 
+    /** Sets locale. */
+    public BriefDraft locale(Locale value) {
+        this.locale = value;
+        return this;
+    }
+
     /** The brief as it now stands. */
     public Brief toBrief() {
         return new Brief(
@@ -240,6 +249,7 @@ public final class BriefDraft {
                 place,
                 headroom,
                 wishes,
-                fees);
+                fees,
+                locale);
     }
 }

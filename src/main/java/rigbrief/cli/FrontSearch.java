@@ -1,0 +1,53 @@
+package rigbrief.cli;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import rigbrief.proposal.FrontPoint;
+import rigbrief.proposal.Proposals;
+import rigbrief.proposal.front.FrontFinder;
+
+/** Fills an answer's front, for pages that let a reader walk along it. */
+final class FrontSearch {
+    /** Steps of the certifier for the whole front; what a page needs is points, not proofs. */
+    private static final long STEPS = 10_000;
+
+    private FrontSearch() {}
+
+    /**
+     * The answer with more points on its front.
+     *
+     * @param time ceiling on the time of this search; its use is told among the remarks
+     */
+    static Proposals widened(Proposals answer, Optional<Duration> time) {
+        if (answer.proposals().size() < 2) {
+            return answer;
+        }
+        long begin = System.nanoTime();
+        boolean[] hit = {false};
+        BooleanSupplier over =
+                () -> {
+                    boolean now =
+                            time.isPresent() && System.nanoTime() - begin > time.get().toNanos();
+                    hit[0] |= now;
+                    return now;
+                };
+        List<FrontPoint> front = FrontFinder.find(answer.brief(), answer.catalogue(), STEPS, over);
+        List<String> remarks = new ArrayList<>(answer.remarks());
+        if (hit[0]) {
+            remarks.add(
+                    "The time ran out while builds between the proposals were searched for:"
+                            + " another run may show others.");
+        }
+        return new Proposals(
+                answer.brief(),
+                answer.catalogue(),
+                answer.seed(),
+                answer.proposals(),
+                front,
+                answer.clash(),
+                remarks);
+    }
+}
