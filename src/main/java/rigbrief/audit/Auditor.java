@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import rigbrief.assess.Assessment;
 import rigbrief.assess.Assessor;
+import rigbrief.assess.Settled;
 import rigbrief.audit.Audit.Figures;
 import rigbrief.audit.AuditFinding.Level;
 import rigbrief.brief.Brief;
@@ -40,8 +41,23 @@ public final class Auditor {
         this(brief, catalogue, Rules.ALL, Goals.ALL);
     }
 
+    /**
+     * A judge of builds of which some parts were ordered before: these are judged at what was paid
+     * for them, and need no offer.
+     *
+     * @throws IllegalArgumentException when the brief names a workload that the catalogue does not
+     *     have
+     */
+    public Auditor(Brief brief, Catalogue catalogue, Settled settled) {
+        this(new Assessor(brief, catalogue, settled), Rules.ALL, Goals.ALL);
+    }
+
     Auditor(Brief brief, Catalogue catalogue, List<Rule> rules, List<Goal> goals) {
-        this.assessor = new Assessor(brief, catalogue);
+        this(new Assessor(brief, catalogue), rules, goals);
+    }
+
+    private Auditor(Assessor assessor, List<Rule> rules, List<Goal> goals) {
+        this.assessor = assessor;
         this.rules = rules;
         this.goals = goals;
     }

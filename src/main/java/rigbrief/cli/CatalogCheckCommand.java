@@ -7,6 +7,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import rigbrief.diagnostic.BadInput;
 import rigbrief.file.CatalogueReader.Reading;
+import rigbrief.file.PriceFile;
 import rigbrief.report.CatalogueCheck;
 import rigbrief.report.CatalogueCheckJson;
 import rigbrief.report.CatalogueCheckText;
@@ -45,10 +46,13 @@ final class CatalogCheckCommand implements Callable<Integer> {
     }
 
     private CatalogueCheck check() {
-        String folder = catalogue.folder().toString();
+        String folder = catalogue.shown();
         try {
-            Reading reading = new InputFiles(console).reading(catalogue.folder());
-            CatalogueStats stats = CatalogueStats.of(reading.catalogue());
+            Reading reading = new InputFiles(console).reading(catalogue);
+            CatalogueStats stats =
+                    CatalogueStats.of(
+                            reading.catalogue(),
+                            PriceFile.history(catalogue.folder(), reading.catalogue()));
             return new CatalogueCheck(folder, Optional.of(stats), List.of(), 0, reading.notes());
         } catch (BadInput bad) {
             return new CatalogueCheck(

@@ -8,7 +8,7 @@ import picocli.CommandLine.Spec;
 /** The commands about catalogues. */
 @Command(
         name = "catalog",
-        description = "Checks a catalogue, or counts it through.",
+        description = "Checks a catalogue, counts it through, or takes a price list into it.",
         synopsisSubcommandLabel = "COMMAND",
         footer = {"", "Next: rigbrief catalog check"})
 final class CatalogCommand implements Runnable {
@@ -17,6 +17,6 @@ final class CatalogCommand implements Runnable {
     @Override
     public void run() {
         throw new ParameterException(
-                spec.commandLine(), "found no command, expected check or stats");
+                spec.commandLine(), "found no command, expected check, stats or import");
     }
 }

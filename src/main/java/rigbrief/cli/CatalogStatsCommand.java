@@ -4,6 +4,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import rigbrief.catalogue.Catalogue;
+import rigbrief.file.PriceFile;
 import rigbrief.report.CatalogueStats;
 import rigbrief.report.CatalogueStatsJson;
 import rigbrief.report.CatalogueStatsText;
@@ -30,7 +31,7 @@ final class CatalogStatsCommand implements Callable<Integer> {
                 console,
                 new CatalogueStatsText(),
                 new CatalogueStatsJson(),
-                CatalogueStats.of(parts),
+                CatalogueStats.of(parts, PriceFile.history(catalogue.folder(), parts)),
                 "rigbrief propose BRIEF" + catalogue.repeated());
         return ExitStatus.DONE.code();
     }

@@ -13,11 +13,19 @@ final class Commands {
     static {
         MAKERS.put("propose", ProposeCommand::new);
         MAKERS.put("audit", AuditCommand::new);
+        MAKERS.put("budget", BudgetCommand::new);
+        MAKERS.put("replace", ReplaceCommand::new);
+        MAKERS.put("order", OrderCommand::new);
+        MAKERS.put("document", DocumentCommand::new);
         MAKERS.put("explain", ExplainCommand::new);
+        MAKERS.put("tune", TuneCommand::new);
+        MAKERS.put("accept", AcceptCommand::new);
+        MAKERS.put("calibrate", CalibrateCommand::new);
         MAKERS.put("catalog", Commands::catalog);
+        MAKERS.put("intake", IntakeCommand::new);
         MAKERS.put("rules", RulesCommand::new);
         MAKERS.put("completion", CompletionCommand::new);
-        MAKERS.put("help", console -> new HelpCommand());
+        MAKERS.put("help", HelpCommand::new);
     }
 
     /** Their names, in the order in which help lists them. */
@@ -49,6 +57,7 @@ final class Commands {
     private static CommandLine catalog(Console console) {
         return new CommandLine(new CatalogCommand())
                 .addSubcommand(new CatalogCheckCommand(console))
+                .addSubcommand(new CatalogImportCommand(console))
                 .addSubcommand(new CatalogStatsCommand(console));
     }
 }

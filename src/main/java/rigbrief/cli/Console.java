@@ -7,6 +7,7 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
 import java.util.Map;
 import rigbrief.diagnostic.Quotation;
 import rigbrief.report.Style;
@@ -20,6 +21,9 @@ public final class Console {
     /** Set by the launcher, which can ask the shell what Java 17 can't tell. */
     private static final String TERMINALS = "rigbrief.terminals";
 
+    /** Set by the launcher likewise: columns of the terminal that results go to. */
+    private static final String COLUMNS = "rigbrief.columns";
+
     private static final String ERASE_LINE = "\r\u001b[K";
 
     private final PrintStream out;
@@ -27,6 +31,7 @@ public final class Console {
     private final InputStream in;
     private final Style style;
     private final boolean showsProgress;
+    private final boolean interactive;
     private final boolean debug;
     private boolean progressShown;
 
@@ -36,12 +41,14 @@ public final class Console {
             InputStream in,
             Style style,
             boolean showsProgress,
+            boolean interactive,
             boolean debug) {
         this.out = stream(out);
         this.err = stream(err);
         this.in = in;
         this.style = style;
         this.showsProgress = showsProgress;
+        this.interactive = interactive;
         this.debug = debug;
     }
 
@@ -52,15 +59,23 @@ public final class Console {
                 new FileOutputStream(FileDescriptor.err),
                 System.in,
                 System.getProperty(TERMINALS, ""),
-                System.getenv());
+                environment());
+    }
+
+    /** What the shell exports; the terminal's own columns where it exports none. */
+    private static Map<String, String> environment() {
+        Map<String, String> environment = new HashMap<>(System.getenv());
+        environment.putIfAbsent("COLUMNS", System.getProperty(COLUMNS, ""));
+        return environment;
     }
 
     /**
      * A console over streams.
      *
-     * @param terminals names of the streams that are terminals, out of {@code out} and {@code err}
-     * @param environment the process's environment; {@code NO_COLOR} and {@code RIGBRIEF_DEBUG} are
-     *     read
+     * @param terminals names of the streams that are terminals, out of {@code in}, {@code out} and
+     *     {@code err}
+     * @param environment the process's environment; {@code NO_COLOR}, {@code COLUMNS} and {@code
+     *     RIGBRIEF_DEBUG} are read
      */
     static Console of(
             OutputStream out,
@@ -74,19 +89,25 @@ public final class Console {
                 out,
                 err,
                 in,
-                colours ? Style.TERMINAL : Style.PLAIN,
+                (colours ? Style.TERMINAL : Style.PLAIN)
+                        .wide(columns(environment.getOrDefault("COLUMNS", ""))),
                 terminals.contains("err"),
+                terminals.contains("in") && terminals.contains("out"),
                 !environment.getOrDefault("RIGBRIEF_DEBUG", "").isEmpty());
+    }
+
+    private static int columns(String figure) {
+        return figure.matches("[1-9][0-9]{0,3}") ? Integer.parseInt(figure) : Style.NARROWEST;
     }
 
     /** The same console without any letters set off. */
     Console plain() {
-        return new Console(out, err, in, Style.PLAIN, showsProgress, debug);
+        return new Console(out, err, in, style.plain(), showsProgress, interactive, debug);
     }
 
     /** The same console with stack traces for internal faults. */
     Console debugging() {
-        return new Console(out, err, in, style, showsProgress, true);
+        return new Console(out, err, in, style, showsProgress, interactive, true);
     }
 
     private static PrintStream stream(OutputStream stream) {
@@ -113,6 +134,11 @@ public final class Console {
     /** How results are set off. */
     Style style() {
         return style;
+    }
+
+    /** Whether somebody sits at a terminal who can be asked. */
+    boolean interactive() {
+        return interactive;
     }
 
     /** Whether internal faults come with their stack trace. */

@@ -13,7 +13,7 @@ public enum ExitStatus {
     /** An answer, not an error: the brief asks for what can't be had. */
     IMPOSSIBLE(4, "no build meets the musts"),
     /** The judged build breaks a rule. */
-    BREAKS(5, "the audited build fails");
+    BREAKS(5, "the audited, accepted or replaced build fails");
 
     private final int code;
     private final String meaning;

@@ -5,17 +5,32 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Shows the help of a command, as {@code COMMAND --help} does. */
-@Command(name = "help", description = "Shows the help of a command.")
+@Command(
+        name = "help",
+        description = "Shows the help of a command, or its manual page.",
+        footer = {"", "Next: rigbrief propose BRIEF"})
 final class HelpCommand implements Callable<Integer> {
+    private final Console console;
+
     @Spec private CommandSpec spec;
+
+    @Option(
+            names = "--man",
+            description = "Prints the manual page (roff) instead; man -l shows it.")
+    private boolean man;
 
     @Parameters(paramLabel = "COMMAND", arity = "0..*", description = "Command, such as propose.")
     private List<String> words = List.of();
+
+    HelpCommand(Console console) {
+        this.console = console;
+    }
 
     @Override
     public Integer call() {
@@ -32,7 +47,11 @@ final class HelpCommand implements Callable<Integer> {
             }
             command = below;
         }
-        command.usage(command.getOut(), command.getColorScheme());
+        if (man) {
+            console.print(ManPage.of(command.getCommandSpec()));
+        } else {
+            command.usage(command.getOut(), command.getColorScheme());
+        }
         return ExitStatus.DONE.code();
     }
 }

@@ -22,7 +22,7 @@ final class InputFiles {
 
     /** The catalogue in a folder; what there is to say about it is counted, not shown. */
     Catalogue catalogue(CatalogueOption option) throws BadInput {
-        Reading reading = reading(option.folder());
+        Reading reading = reading(option);
         if (!reading.notes().isEmpty()) {
             console.remark(
                     "note: %d to see with rigbrief catalog check%s"
@@ -31,10 +31,10 @@ final class InputFiles {
         return reading.catalogue();
     }
 
-    /** The catalogue in a folder, with remarks. */
-    Reading reading(Path folder) throws BadInput {
-        console.progress("reading the catalogue " + folder);
-        return CatalogueReader.readNoted(folder);
+    /** The catalogue in a folder under its overlays, with remarks. */
+    Reading reading(CatalogueOption option) throws BadInput {
+        console.progress("reading the catalogue " + option.shown());
+        return CatalogueReader.readNoted(option.folders());
     }
 
     /** A brief. */

@@ -8,10 +8,12 @@ import java.util.Arrays;
 import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
-import rigbrief.report.Style;
 
 /** The command line as a whole. */
 public final class Program {
+    /** Help is sentences, and longer lines lose the eye. */
+    private static final int HELP_WIDEST = 100;
+
     private Program() {}
 
     /** Runs one command line; nothing it does ends the process. */
@@ -48,10 +50,11 @@ public final class Program {
             Console console, FaultHandler faults, List<String> names) {
         CommandLine root = new CommandLine(new Rigbrief());
         names.forEach(name -> root.addSubcommand(name, Commands.make(name, console)));
+        Examples.addTo(root);
         return root.setOut(writer(console.out()))
                 .setErr(writer(console.err()))
                 .setColorScheme(colours(console))
-                .setUsageHelpWidth(80)
+                .setUsageHelpWidth(Math.min(HELP_WIDEST, console.style().width()))
                 .setUsageHelpAutoWidth(false)
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setParameterExceptionHandler(faults)
@@ -64,7 +67,7 @@ public final class Program {
 
     private static CommandLine.Help.ColorScheme colours(Console console) {
         return new CommandLine.Help.ColorScheme.Builder(
-                        console.style() == Style.TERMINAL ? Ansi.ON : Ansi.OFF)
+                        console.style().setOff() ? Ansi.ON : Ansi.OFF)
                 .commands(Ansi.Style.bold)
                 .options(Ansi.Style.bold)
                 .build();

@@ -15,6 +15,8 @@ import rigbrief.proposal.Proposer;
 import rigbrief.proposal.SearchLimits;
 import rigbrief.report.ProposalsJson;
 import rigbrief.report.ProposalsText;
+import rigbrief.report.page.ProposalPage;
+import rigbrief.report.page.Words;
 
 /** Proposes builds for a brief. */
 @Command(
@@ -28,15 +30,26 @@ final class ProposeCommand implements Callable<Integer> {
     private String brief;
 
     @Mixin private CatalogueOption catalogue;
-    @Mixin private FormatOption format;
+    @Mixin private LanguageOption language;
+
+    @Option(
+            names = "--format",
+            paramLabel = "FORMAT",
+            defaultValue = "text",
+            description =
+                    "How to write: ${COMPLETION-CANDIDATES}. Default: ${DEFAULT-VALUE}. html and pdf"
+                            + " make a page for the client.")
+    private ProposalFormat format;
 
     @Option(
             names = "--out",
             paramLabel = "DIR",
-            description = "Folder to write a build file per tier into.")
+            description =
+                    "Folder to write a build file per tier into, and the page with html or pdf;"
+                            + " or the file of the page alone, such as offer.html.")
     private Path out;
 
-    @Option(names = "--force", description = "Overwrites build files that are there.")
+    @Option(names = "--force", description = "Overwrites files that are there.")
     private boolean force;
 
     @Option(
@@ -62,18 +75,63 @@ final class ProposeCommand implements Callable<Integer> {
         InputFiles files = new InputFiles(console);
         Catalogue parts = files.catalogue(catalogue);
         Brief wanted = files.brief(brief, parts);
-        Optional<BuildFolder> folder =
-                Optional.ofNullable(out).map(dir -> new BuildFolder(dir, force));
+        Optional<BuildFolder> folder = folder();
         if (folder.isPresent()) {
             folder.get().refuseIfTaken(wanted);
         }
-        console.progress("searching");
-        Proposals answer = new Proposer(limits()).propose(wanted, parts);
-        if (folder.isPresent()) {
-            folder.get().write(answer);
+        if (format.isPage() && out != null) {
+            PageOutput.refuseIfTaken(page(wanted), force);
         }
-        format.print(console, new ProposalsText(), new ProposalsJson(), answer, next(answer));
-        return status(answer).code();
+        try (Interruption interruption = Interruption.listening()) {
+            console.progress("searching");
+            Proposals answer =
+                    new Proposer(limits(), interruption::calledOff).propose(wanted, parts);
+            if (folder.isPresent()) {
+                folder.get().write(answer);
+            }
+            if (format.isPage()) {
+                writePage(answer);
+            } else {
+                FormatOption.print(
+                        console,
+                        format == ProposalFormat.JSON,
+                        new ProposalsText(),
+                        new ProposalsJson(),
+                        answer,
+                        next(answer));
+            }
+            return status(answer).code();
+        }
+    }
+
+    /** The folder for build files; none when a page alone is asked for. */
+    private Optional<BuildFolder> folder() {
+        boolean pageAlone = format.isPage() && out != null && namesPage();
+        return pageAlone
+                ? Optional.empty()
+                : Optional.ofNullable(out).map(dir -> new BuildFolder(dir, force));
+    }
+
+    private boolean namesPage() {
+        return String.valueOf(out.getFileName()).endsWith(format.ending());
+    }
+
+    /** The file of the page; null for standard output. */
+    private Path page(Brief wanted) {
+        if (out == null || namesPage()) {
+            return out;
+        }
+        return out.resolve(wanted.name() + format.ending());
+    }
+
+    private void writePage(Proposals answer) throws NotWritten {
+        console.progress("searching between the proposals");
+        Proposals wide = FrontSearch.widened(answer, Optional.ofNullable(time));
+        Words words = language.words(answer.brief());
+        byte[] bytes =
+                PageOutput.bytes(ProposalPage.of(wide, words), words, format == ProposalFormat.PDF);
+        new PageOutput(console, force).write(bytes, page(answer.brief()));
+        console.remark("Next: " + next(answer));
     }
 
     private SearchLimits limits() {
@@ -82,16 +140,20 @@ final class ProposeCommand implements Callable<Integer> {
     }
 
     private static ExitStatus status(Proposals answer) {
-        return answer.clash().isPresent() ? ExitStatus.IMPOSSIBLE : ExitStatus.DONE;
+        return answer.impossible() ? ExitStatus.IMPOSSIBLE : ExitStatus.DONE;
     }
 
     private String next(Proposals answer) {
         String again = "rigbrief propose " + ShellWord.of(brief) + catalogue.repeated();
-        if (answer.clash().isPresent()) {
+        if (answer.impossible()) {
             return "loosen one of these in the brief, then " + again;
         }
-        if (out == null) {
+        if (folder().isEmpty()) {
             return again + " --out builds";
+        }
+        if (answer.mix().isPresent()) {
+            Path first = new BuildFolder(out, force).file(answer.brief(), BuildFolder.FIRST);
+            return "rigbrief order " + ShellWord.of(first) + catalogue.repeated();
         }
         Path best =
                 new BuildFolder(out, force)

@@ -17,7 +17,7 @@ import picocli.CommandLine.Spec;
         footer = {
             "",
             "Exit status: 0 done, 1 internal fault, 2 wrong use, 3 bad input file,",
-            "4 no build meets the musts, 5 the audited build fails.",
+            "4 no build meets the musts, 5 the audited, accepted or replaced build fails.",
             "",
             "Next: rigbrief propose BRIEF"
         })

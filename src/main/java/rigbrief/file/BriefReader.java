@@ -3,6 +3,7 @@ package rigbrief.file;
 import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.Currency;
+import java.util.Locale;
 import java.util.Optional;
 import rigbrief.brief.Brief;
 import rigbrief.catalogue.Catalogue;
@@ -67,6 +68,7 @@ public final class BriefReader {
     Optional<Brief> brief(String name, Keys root) {
         int before = root.faultCount();
         Currency currency = currency(root);
+        Locale locale = root.maybe("locale", Forms::locale).orElse(Brief.USUAL_LOCALE);
         Optional<Money> ceiling = root.one("ceiling", new MoneyForm(currency, false));
         Brief brief =
                 new Brief(
@@ -91,10 +93,11 @@ public final class BriefReader {
                         TermsSection.avoid(root, names),
                         TermsSection.buying(root, names),
                         TermsSection.system(root, names),
-                        TermsSection.place(root, currency),
+                        TermsSection.place(root, currency, locale),
                         TermsSection.headroom(root),
                         TermsSection.wishes(root),
-                        TermsSection.fees(root, currency));
+                        TermsSection.fees(root, currency),
+                        locale);
         root.finish();
         return root.faultCount() == before ? Optional.of(brief) : Optional.empty();
     }

@@ -57,6 +57,9 @@ public final class BriefWriter {
                 .plain("ceiling", brief.ceiling().plain())
                 .plain("overrun", percent(brief.overrunBasisPoints()))
                 .plain("confidence", brief.confidencePercent() + "%");
+        if (!brief.locale().equals(Brief.USUAL_LOCALE)) {
+            yaml.plain("locale", brief.locale().toLanguageTag());
+        }
     }
 
     private void screen(Screen screen) {
@@ -192,7 +195,7 @@ public final class BriefWriter {
         yaml.begin("buying").list("suppliers", brief.buying().suppliers());
         whole("at-most-suppliers", brief.buying().atMostSuppliers());
         whole("within-days", brief.buying().withinDays());
-        yaml.end();
+        yaml.yes("variants", brief.buying().variants()).end();
         yaml.begin("system").plain("need", LimitsSection.word(brief.system().strength()));
         text("part", brief.system().part());
         yaml.end();

@@ -18,17 +18,19 @@ import rigbrief.file.tree.Keys;
 import rigbrief.file.tree.Tree;
 import rigbrief.part.Kind;
 
-/** Reads a catalogue folder. */
+/** Reads a catalogue folder, and the overlays that are laid over it. */
 public final class CatalogueReader {
+    static final String WORKLOADS = "workloads.yaml";
     private static final String HEAD = "catalog.yaml";
-    private static final String WORKLOADS = "workloads.yaml";
 
     private final Path folder;
+    private final List<Path> overlays;
     private final Faults faults = new Faults();
     private final Map<String, String> digestByName = new TreeMap<>();
 
-    private CatalogueReader(Path folder) {
+    private CatalogueReader(Path folder, List<Path> overlays) {
         this.folder = folder;
+        this.overlays = overlays;
     }
 
     /**
@@ -59,7 +61,21 @@ public final class CatalogueReader {
      * @throws BadInput with all faults of all files
      */
     public static Reading readNoted(Path folder) throws BadInput {
-        return new CatalogueReader(folder).readAll();
+        return readNoted(List.of(folder));
+    }
+
+    /**
+     * Reads all files of a folder, then those of the overlays, each in place of what lies below it.
+     *
+     * <p>An overlay holds {@code workloads.yaml} with workloads in place of those of the same id,
+     * {@code rates.csv} with rates of parts in place of those of their sheets, or both. The digest
+     * covers the files of all folders, in their order.
+     *
+     * @param folders the catalogue, then overlays from the lowest to the topmost
+     * @throws BadInput with all faults of all files
+     */
+    public static Reading readNoted(List<Path> folders) throws BadInput {
+        return new CatalogueReader(folders.get(0), folders.subList(1, folders.size())).readAll();
     }
 
     private Reading readAll() throws BadInput {
@@ -77,8 +93,13 @@ public final class CatalogueReader {
                         .map(source -> new OfferFile(head, parts, faults).read(source))
                         .orElse(List.of());
         List<Workload> workloads = keys(WORKLOADS).map(WorkloadFile::read).orElse(List.of());
+        Layers layers = new Layers(parts.parts(), workloads, faults);
+        for (int i = 0; i < overlays.size(); i++) {
+            layers.add(new OverlayFolder(overlays.get(i), faults), "overlay-" + (i + 1));
+        }
+        digestByName.putAll(layers.digestByName());
         faults.throwIfAny();
-        return new Reading(catalogue(head, parts, offers, workloads), faults.notes());
+        return new Reading(catalogue(head, layers, offers), faults.notes());
     }
 
     private KindFile parts() {
@@ -91,8 +112,7 @@ public final class CatalogueReader {
         return parts;
     }
 
-    private Catalogue catalogue(
-            CatalogueHead head, KindFile parts, List<Offer> offers, List<Workload> workloads) {
+    private Catalogue catalogue(CatalogueHead head, Layers layers, List<Offer> offers) {
         return new Catalogue(
                 head.name(),
                 head.currencyOrStandIn(),
@@ -100,9 +120,9 @@ public final class CatalogueReader {
                 digest(),
                 head.reference(),
                 head.suppliers(),
-                parts.parts(),
+                layers.parts(),
                 offers,
-                workloads);
+                layers.workloads());
     }
 
     /**

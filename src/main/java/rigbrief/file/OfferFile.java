@@ -1,6 +1,5 @@
 package rigbrief.file;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import rigbrief.catalogue.Offer;
@@ -11,8 +10,6 @@ import rigbrief.file.cell.Column;
 import rigbrief.file.cell.ColumnLister;
 import rigbrief.file.cell.CsvTable;
 import rigbrief.file.cell.Expectation;
-import rigbrief.part.Cells;
-import rigbrief.quantity.Money;
 
 /** Reads {@code offers.csv}. */
 final class OfferFile {
@@ -25,22 +22,21 @@ final class OfferFile {
     private final CatalogueHead head;
     private final KindFile parts;
     private final Faults faults;
-    private final MoneyForm price;
+    private final OfferRow form;
     private final List<String> suppliers;
 
     OfferFile(CatalogueHead head, KindFile parts, Faults faults) {
         this.head = head;
         this.parts = parts;
         this.faults = faults;
-        this.price = new MoneyForm(head.currencyOrStandIn(), false);
+        this.form = new OfferRow(head.currencyOrStandIn());
         this.suppliers = head.suppliers().stream().map(Supplier::id).toList();
     }
 
     /** The columns of the file. */
     static List<Column> columns() {
         ColumnLister lister = new ColumnLister();
-        new OfferFile(CatalogueHead.unreadable(), new KindFile(new Faults()), new Faults())
-                .row(lister);
+        new OfferRow(CatalogueHead.unreadable().currencyOrStandIn()).read(lister);
         return lister.columns();
     }
 
@@ -50,22 +46,11 @@ final class OfferFile {
         CellRow.Memo memo = new CellRow.Memo();
         List<Offer> offers = new ArrayList<>();
         while (table.next()) {
-            Offer offer = row(CellRow.of(table, memo));
+            Offer offer = form.read(CellRow.of(table, memo));
             check(offer, table);
             offers.add(offer);
         }
         return offers;
-    }
-
-    private Offer row(Cells cells) {
-        String part = cells.text("part");
-        String supplier = cells.text("supplier");
-        Money amount = cells.parsed("price", price);
-        cells.text("currency");
-        int stock = cells.whole("stock", 0, 1_000_000);
-        int leadDays = cells.whole("lead_days", 0, 365);
-        LocalDate asOf = cells.parsed("as_of", Forms::date);
-        return new Offer(part, supplier, amount, stock, leadDays, asOf);
     }
 
     private void check(Offer offer, CsvTable table) {
@@ -79,19 +64,8 @@ final class OfferFile {
                     Expectation.name(offer.supplier(), "a supplier of catalog.yaml", suppliers);
             table.fault("supplier", offer.supplier(), one.text(), one.advice());
         }
-        String currency = table.cell("currency");
-        if (head.currency().isPresent() && currency != null && !currency.isEmpty()) {
-            checkCurrency(currency, head.currency().get().getCurrencyCode(), table);
-        }
-    }
-
-    private static void checkCurrency(String found, String expected, CsvTable table) {
-        if (!found.equals(expected)) {
-            table.fault(
-                    "currency",
-                    found,
-                    expected + ", the catalogue's currency",
-                    "convert the price, then write " + expected);
+        if (head.currency().isPresent()) {
+            form.checkCurrency(table);
         }
     }
 

@@ -1,19 +1,55 @@
 package rigbrief.file;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.Arrays;
 
-/** Writes files whole: beside their place first, then moved into it in one step. */
+/**
+ * Writes files whole: beside their place first, down to the disk, then moved into it in one step.
+ *
+ * <p>Whoever stops the program, at whatever moment, finds the old file or the new one, never a part
+ * of one. A file beside it that nobody finished, {@code .NAME.N.part}, may be left, and may be
+ * removed.
+ */
 public final class SafeWriter {
     private static final int MOST_TRIES = 1_000;
 
-    private SafeWriter() {}
+    private final Watch watch;
+
+    SafeWriter(Watch watch) {
+        this.watch = watch;
+    }
+
+    /** The steps of a write, in their order. */
+    enum Step {
+        /** The old file is looked at. */
+        CHECK,
+        /** A file beside it is opened, empty. */
+        OPEN,
+        /** Half of the new bytes are in the file beside it. */
+        HALF,
+        /** All of them are. */
+        WHOLE,
+        /** They are on the disk. */
+        SETTLED,
+        /** The new file is in its place. */
+        MOVED
+    }
+
+    /** Told of each step when it is done; what it throws breaks the write off there. */
+    @FunctionalInterface
+    interface Watch {
+        void done(Path target, Step step) throws IOException;
+    }
 
     /** Writes a text in UTF-8; see {@link #write(Path, byte[], boolean)}. */
     public static void write(Path target, String text, boolean force) throws IOException {
@@ -29,13 +65,47 @@ public final class SafeWriter {
      * @throws IOException when the file can't be written; nothing is left behind
      */
     public static void write(Path target, byte[] bytes, boolean force) throws IOException {
-        refuseTaken(target, force);
+        new SafeWriter((path, step) -> {}).put(target, bytes, () -> refuseTaken(target, force));
+    }
+
+    /**
+     * Puts new content in the place of what was read, where a symbolic link points.
+     *
+     * @param before what the file held when it was read
+     * @throws FileRefused when it holds something else now: somebody was quicker
+     * @throws IOException when the file can't be written; the old one is still there
+     */
+    public static void replace(Path target, byte[] before, byte[] bytes) throws IOException {
+        new SafeWriter((path, step) -> {}).exchange(target, before, bytes);
+    }
+
+    /** Writes a file that must not be there yet. */
+    void create(Path target, byte[] bytes) throws IOException {
+        put(target, bytes, () -> refuseTaken(target, false));
+    }
+
+    /** {@link #replace}, watched. */
+    void exchange(Path target, byte[] before, byte[] bytes) throws IOException {
+        Path real = target.toRealPath();
+        put(real, bytes, () -> refuseChanged(target, real, before));
+    }
+
+    /** A look at the old file, which may refuse to have it replaced. */
+    @FunctionalInterface
+    private interface Check {
+        void look() throws IOException;
+    }
+
+    private void put(Path target, byte[] bytes, Check check) throws IOException {
+        check.look();
+        watch.done(target, Step.CHECK);
         Path folder = target.toAbsolutePath().getParent();
         Files.createDirectories(folder);
         Path beside = besides(target, folder, bytes);
         try {
-            refuseTaken(target, force); // somebody may have been quicker
+            check.look(); // somebody may have been quicker
             Files.move(beside, target, StandardCopyOption.ATOMIC_MOVE);
+            watch.done(target, Step.MOVED);
         } finally {
             Files.deleteIfExists(beside);
         }
@@ -54,20 +124,56 @@ public final class SafeWriter {
         }
     }
 
-    private static Path besides(Path target, Path folder, byte[] bytes) throws IOException {
+    private static void refuseChanged(Path named, Path target, byte[] before) throws IOException {
+        byte[] now;
+        try {
+            now = Files.readAllBytes(target);
+        } catch (NoSuchFileException gone) {
+            throw new FileRefused(named + ": found no file any more, expected it to stay; look");
+        }
+        if (!Arrays.equals(now, before)) {
+            throw new FileRefused(
+                    named
+                            + ": found that it was changed meanwhile, expected it as it was read;"
+                            + " run the command again");
+        }
+    }
+
+    private Path besides(Path target, Path folder, byte[] bytes) throws IOException {
         for (int i = 0; i < MOST_TRIES; i++) {
             Path beside = folder.resolve("." + target.getFileName() + "." + i + ".part");
             try {
-                Files.write(beside, bytes, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+                fill(target, beside, bytes);
                 return beside;
             } catch (FileAlreadyExistsException taken) {
                 continue;
-            } catch (IOException failed) {
+            } catch (IOException | RuntimeException failed) {
                 Files.deleteIfExists(beside);
                 throw failed;
             }
         }
         throw new FileRefused(
                 folder + ": found too many unfinished files, expected none; remove *.part");
+    }
+
+    private void fill(Path target, Path beside, byte[] bytes) throws IOException {
+        try (FileChannel channel =
+                FileChannel.open(beside, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+            watch.done(target, Step.OPEN);
+            int half = bytes.length / 2;
+            write(channel, ByteBuffer.wrap(bytes, 0, half));
+            watch.done(target, Step.HALF);
+            write(channel, ByteBuffer.wrap(bytes, half, bytes.length - half));
+            watch.done(target, Step.WHOLE);
+            // Else a power cut could leave the new name on a file whose bytes never arrived.
+            channel.force(true);
+            watch.done(target, Step.SETTLED);
+        }
+    }
+
+    private static void write(FileChannel channel, ByteBuffer bytes) throws IOException {
+        while (bytes.hasRemaining()) {
+            channel.write(bytes);
+        }
     }
 }

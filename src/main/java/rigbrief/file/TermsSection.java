@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.Currency;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -15,6 +16,7 @@ import rigbrief.brief.Brief.Place;
 import rigbrief.brief.Brief.Strength;
 import rigbrief.brief.Brief.SystemNeed;
 import rigbrief.brief.Brief.Wireless;
+import rigbrief.brief.MainsByCountry;
 import rigbrief.brief.Wishes;
 import rigbrief.file.tree.Keys;
 import rigbrief.part.Cells;
@@ -112,15 +114,17 @@ final class TermsSection {
                 new Buying(
                         names.suppliers(keys, "suppliers"),
                         keys.cells().maybeWhole("at-most-suppliers", 1, 100),
-                        keys.cells().maybeWhole("within-days", 0, 365));
+                        keys.cells().maybeWhole("within-days", 0, 365),
+                        keys.cells().yes("variants"));
         keys.finish();
         return buying;
     }
 
-    static Place place(Keys root, Currency currency) {
+    static Place place(Keys root, Currency currency, Locale locale) {
+        int usualV = MainsByCountry.volts(locale.getCountry());
         Optional<Keys> found = root.keys("place");
         if (found.isEmpty()) {
-            return new Place(22, 0, 230, 4, 0.3, tariff(USUAL_TARIFF, currency), false);
+            return new Place(22, 0, usualV, 4, 0.3, tariff(USUAL_TARIFF, currency), false);
         }
         Keys keys = found.get();
         Cells cells = keys.cells();
@@ -128,7 +132,7 @@ final class TermsSection {
                 new Place(
                         cells.numberOr("room-c", 0, 45, 22),
                         cells.numberOr("altitude-m", -450, 5_500, 0),
-                        keys.maybe("mains-v", TermsSection::mains).orElse(230),
+                        keys.maybe("mains-v", TermsSection::mains).orElse(usualV),
                         cells.numberOr("hours-per-day", 0, 24, 4),
                         cells.numberOr("load-share", 0, 1, 0.3),
                         tariff(keys, currency),

@@ -37,12 +37,24 @@ final class WorkloadFile {
 
     /** All workloads, those with faults among them. */
     static List<Workload> read(Keys root) {
+        return read(root, List.of());
+    }
+
+    /**
+     * All workloads of an overlay, those with faults among them.
+     *
+     * @param known ids of which each must be one; none for any
+     */
+    static List<Workload> read(Keys root, List<String> known) {
         List<Workload> workloads = new ArrayList<>();
         Set<String> ids = new HashSet<>();
         for (Keys keys : root.listOfKeys("workloads")) {
             String id = keys.one("id", Forms::id).orElse("");
             if (!id.isEmpty() && !ids.add(id)) {
                 keys.fault("id", "an id used once", "give one of the two another id");
+            }
+            if (!id.isEmpty() && !known.isEmpty() && !known.contains(id)) {
+                keys.text("id").ifPresent(it -> it.unknown("a workload of the catalogue", known));
             }
             workload(id, keys).ifPresent(workloads::add);
             keys.finish();

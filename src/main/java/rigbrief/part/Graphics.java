@@ -72,6 +72,27 @@ public record Graphics(
         return Kind.GRAPHICS;
     }
 
+    /** The same card at other rates; units as in the record. */
+    public Graphics rated(double otherTflops, double otherBandwidthGbs, double otherRayRate) {
+        return new Graphics(
+                listing,
+                otherTflops,
+                otherBandwidthGbs,
+                vramGb,
+                otherRayRate,
+                upscaling,
+                length,
+                height,
+                slots,
+                boardPowerW,
+                peakFactor,
+                plugs,
+                outputs,
+                bus,
+                loadDba,
+                idleDba);
+    }
+
     /** Slots it covers, rounded up. */
     public int wholeSlots() {
         return (int) Math.ceil(slots - 1e-9);

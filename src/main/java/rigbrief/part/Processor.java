@@ -83,6 +83,31 @@ public record Processor(
         return Kind.PROCESSOR;
     }
 
+    /** The same processor at other rates; units as in the record. */
+    public Processor rated(double otherRateSingle, double otherRateAll) {
+        return new Processor(
+                listing,
+                socket,
+                family,
+                performanceCores,
+                efficiencyCores,
+                threads,
+                baseGhz,
+                boostGhz,
+                otherRateSingle,
+                otherRateAll,
+                basePowerW,
+                sustainedPowerW,
+                limitC,
+                memory,
+                memoryMaxGb,
+                pcieGen,
+                pcieLanes,
+                integratedTflops,
+                boxedCooler,
+                features);
+    }
+
     /** Whether a screen can be driven without a graphics card. */
     public boolean integratedGraphics() {
         return integratedTflops > 0;

@@ -1,18 +1,41 @@
 package rigbrief.proposal;
 
 import java.util.List;
+import rigbrief.proposal.clash.WayOut;
 
 /**
  * Why no build meets the musts.
  *
  * @param needs musts that can't be met together: without any one of them a build exists, unless
- *     told otherwise
+ *     told otherwise; the first of the sets below
  * @param minimal whether each of them was proven necessary for the clash
  * @param explanation sentences that say what was found
+ * @param sets all sets of musts found that can't be met together, each minimal
+ * @param allSets whether these are all there are
+ * @param waysOut what can give way, each with a real build; fewest changes first
  */
-public record Clash(List<String> needs, boolean minimal, List<String> explanation) {
+public record Clash(
+        List<String> needs,
+        boolean minimal,
+        List<String> explanation,
+        List<List<String>> sets,
+        boolean allSets,
+        List<WayOut> waysOut) {
     public Clash {
         needs = List.copyOf(needs);
         explanation = List.copyOf(explanation);
+        sets = sets.stream().map(List::copyOf).toList();
+        waysOut = List.copyOf(waysOut);
+    }
+
+    /** A clash of which nothing but one set of musts is known. */
+    public Clash(List<String> needs, boolean minimal, List<String> explanation) {
+        this(
+                needs,
+                minimal,
+                explanation,
+                needs.isEmpty() ? List.of() : List.of(needs),
+                false,
+                List.of());
     }
 }

@@ -2,6 +2,7 @@ package rigbrief.proposal;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import rigbrief.brief.Brief;
 import rigbrief.catalogue.Catalogue;
 import rigbrief.search.SearchSpace;
@@ -10,15 +11,26 @@ import rigbrief.search.TwoStage;
 /** Answers a brief: three tiers with proof and reasons, or why there is none. */
 public final class Proposer {
     private final SearchLimits limits;
+    private final BooleanSupplier calledOff;
 
     /** A proposer that searches no harder than the limits say. */
     public Proposer(SearchLimits limits) {
+        this(limits, () -> false);
+    }
+
+    /**
+     * A proposer that can be called off.
+     *
+     * @param calledOff asked now and then; true ends the search with what is known by then
+     */
+    public Proposer(SearchLimits limits, BooleanSupplier calledOff) {
         this.limits = limits;
+        this.calledOff = calledOff;
     }
 
     /** The answer to a brief. */
     public Proposals propose(Brief brief, Catalogue catalogue) {
-        SearchClock clock = new SearchClock(limits);
+        SearchClock clock = new SearchClock(limits, calledOff);
         SearchSpace space = SearchSpace.of(brief, catalogue);
         if (space.candidates().impossible()) {
             return impossible(brief, catalogue, space, clock);

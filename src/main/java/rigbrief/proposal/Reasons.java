@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import rigbrief.assess.Assessment;
 import rigbrief.goal.Goal;
 import rigbrief.part.Slot;
@@ -39,8 +40,9 @@ final class Reasons {
     List<PartReason> all() {
         List<PartReason> reasons = new ArrayList<>();
         for (Slot slot : standing.build().filled().keySet()) {
-            reasons.add(
-                    new PartReason(slot, capital(Merits.of(slot, it)) + ". " + chosenOver(slot)));
+            Choice choice = chosenOver(slot);
+            String text = capital(Merits.of(slot, it)) + ". " + words(choice);
+            reasons.add(new PartReason(slot, text, Optional.of(choice)));
         }
         return reasons;
     }
@@ -49,9 +51,9 @@ final class Reasons {
         return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 
-    private String chosenOver(Slot slot) {
+    private Choice chosenOver(Slot slot) {
         if (problem.assessor().pricing().kept(slot, standing.build().part(slot))) {
-            return "The client's own, so nothing else was looked at.";
+            return new Choice.Own();
         }
         Standing runnerUp = null;
         Map<String, Integer> refusals = new LinkedHashMap<>();
@@ -89,31 +91,26 @@ final class Reasons {
         }
     }
 
-    private static String nothingElse(int cheaper, Map<String, Integer> refusals) {
-        if (cheaper == 0 || refusals.isEmpty()) {
-            return "Nothing else on offer keeps every rule in this place.";
-        }
+    private static Choice nothingElse(int cheaper, Map<String, Integer> refusals) {
         Map.Entry<String, Integer> most = null;
         for (Map.Entry<String, Integer> refusal : refusals.entrySet()) {
             most = most == null || refusal.getValue() > most.getValue() ? refusal : most;
         }
-        return "Nothing else keeps every rule here; of %d cheaper ones rule %s turns %d away."
-                .formatted(cheaper, most.getKey(), most.getValue());
+        return most == null
+                ? new Choice.Only(cheaper, Optional.empty(), 0)
+                : new Choice.Only(cheaper, Optional.of(most.getKey()), most.getValue());
     }
 
-    private String comparison(Slot slot, Standing other) {
-        String name =
-                other.build().has(slot)
-                        ? other.build().part(slot).name()
-                                + (other.build().pieces(slot) > 1
-                                        ? " x" + other.build().pieces(slot)
-                                        : "")
-                        : "leaving the place empty";
-        return "Chosen over %s: %s.".formatted(name, difference(other));
+    private static Optional<String> name(Slot slot, Standing other) {
+        if (!other.build().has(slot)) {
+            return Optional.empty();
+        }
+        int pieces = other.build().pieces(slot);
+        return Optional.of(other.build().part(slot).name() + (pieces > 1 ? " x" + pieces : ""));
     }
 
     /** Money and the goal that differs most, as seen from the chosen part. */
-    private String difference(Standing other) {
+    private Choice comparison(Slot slot, Standing other) {
         long minor = standing.totalMinor() - other.totalMinor();
         Assessment compared = problem.assessor().assess(other.build());
         Goal most = null;
@@ -126,16 +123,41 @@ final class Reasons {
                 mostPoints = points;
             }
         }
-        String money = minor == 0 ? "same price" : money(minor);
-        if (most == null) {
-            return minor == 0 ? "the same in everything that counts here" : money;
+        return new Choice.Over(
+                name(slot, other),
+                minor,
+                Optional.ofNullable(most).map(goal -> goal.info().id()),
+                most == null ? 0 : most.utility(it),
+                most == null ? 0 : most.utility(compared));
+    }
+
+    private String words(Choice choice) {
+        if (choice instanceof Choice.Own) {
+            return "The client's own, so nothing else was looked at.";
+        }
+        if (choice instanceof Choice.Only only) {
+            return only.rule().isEmpty()
+                    ? "Nothing else on offer keeps every rule in this place."
+                    : "Nothing else keeps every rule here; of %d cheaper ones rule %s turns %d away."
+                            .formatted(only.cheaper(), only.rule().get(), only.turnedAway());
+        }
+        Choice.Over over = (Choice.Over) choice;
+        return "Chosen over %s: %s."
+                .formatted(over.other().orElse("leaving the place empty"), difference(over));
+    }
+
+    private String difference(Choice.Over over) {
+        boolean samePrice = over.dearerMinor() == 0;
+        String money = samePrice ? "same price" : money(over.dearerMinor());
+        if (over.goal().isEmpty()) {
+            return samePrice ? "the same in everything that counts here" : money;
         }
         return "%s, %s %.2f against %.2f"
                 .formatted(
                         money,
-                        most.info().id(),
-                        most.utility(it) / (double) Goal.FULL,
-                        most.utility(compared) / (double) Goal.FULL);
+                        over.goal().get(),
+                        over.tenThousandths() / (double) Goal.FULL,
+                        over.otherTenThousandths() / (double) Goal.FULL);
     }
 
     private String money(long minor) {

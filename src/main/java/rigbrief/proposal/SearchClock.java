@@ -1,15 +1,28 @@
 package rigbrief.proposal;
 
 import java.util.List;
+import java.util.function.BooleanSupplier;
 
 /** Time, asked only when the limits name a ceiling on it. Shared by the threads of one search. */
 final class SearchClock {
     private final SearchLimits limits;
     private final long startedNs = System.nanoTime();
+    private final BooleanSupplier calledOff;
     private volatile boolean over;
+    private volatile boolean stopped;
 
     SearchClock(SearchLimits limits) {
+        this(limits, () -> false);
+    }
+
+    /**
+     * A clock.
+     *
+     * @param calledOff asked now and then; true ends the search like time that is used up
+     */
+    SearchClock(SearchLimits limits, BooleanSupplier calledOff) {
         this.limits = limits;
+        this.calledOff = calledOff;
     }
 
     /** Whether the time is used up, or the search was called off. */
@@ -19,10 +32,15 @@ final class SearchClock {
                 && System.nanoTime() - startedNs > limits.time().get().toNanos()) {
             over = true;
         }
-        return over;
+        stopped |= calledOff.getAsBoolean();
+        return over || stopped;
     }
 
     List<String> remarks() {
+        if (stopped) {
+            return List.of(
+                    "The search was called off; what is shown is the best found by then, with how far it can be from the best.");
+        }
         return over
                 ? List.of(
                         "The time of %d ms was used up; what is shown is the best found by then, and another run may differ."

@@ -13,6 +13,8 @@ import rigbrief.catalogue.Offer;
 import rigbrief.catalogue.Supplier;
 import rigbrief.part.Kind;
 import rigbrief.part.Part;
+import rigbrief.pricelist.PriceHistory;
+import rigbrief.pricelist.PriceTrend;
 
 /**
  * A catalogue counted through.
@@ -23,6 +25,7 @@ import rigbrief.part.Part;
  * @param withoutOffer ids of parts that nobody offers, in file order
  * @param singleOffer number of parts that one supplier alone offers
  * @param staleOffers number of offers older than the catalogue's limit
+ * @param trend how prices have moved; empty when nothing is known of earlier ones
  */
 public record CatalogueStats(
         Catalogue catalogue,
@@ -30,7 +33,8 @@ public record CatalogueStats(
         List<SupplierLine> suppliers,
         List<String> withoutOffer,
         int singleOffer,
-        int staleOffers) {
+        int staleOffers,
+        Optional<PriceTrend> trend) {
 
     /**
      * A kind of part, priced by each part's cheapest offer.
@@ -63,6 +67,20 @@ public record CatalogueStats(
      */
     public record SupplierLine(Supplier supplier, int offers, int stale, int soldOut) {}
 
+    /** Counts a catalogue through, with what is known of earlier prices. */
+    public static CatalogueStats of(Catalogue catalogue, PriceHistory history) {
+        CatalogueStats stats = of(catalogue);
+        boolean earlier = history.series().stream().anyMatch(each -> each.offers().size() > 1);
+        return new CatalogueStats(
+                catalogue,
+                stats.kinds,
+                stats.suppliers,
+                stats.withoutOffer,
+                stats.singleOffer,
+                stats.staleOffers,
+                earlier ? Optional.of(PriceTrend.of(history)) : Optional.empty());
+    }
+
     /** Counts a catalogue through. */
     public static CatalogueStats of(Catalogue catalogue) {
         List<KindLine> kinds = new ArrayList<>();
@@ -81,7 +99,13 @@ public record CatalogueStats(
             }
         }
         return new CatalogueStats(
-                catalogue, kinds, supplierLines(catalogue), withoutOffer, single, stale);
+                catalogue,
+                kinds,
+                supplierLines(catalogue),
+                withoutOffer,
+                single,
+                stale,
+                Optional.empty());
     }
 
     private static KindLine kindLine(Kind kind, Catalogue catalogue) {

@@ -3,6 +3,7 @@ package rigbrief.report;
 import java.util.List;
 import rigbrief.catalogue.Catalogue;
 import rigbrief.catalogue.Workload;
+import rigbrief.pricelist.PriceTrend;
 import rigbrief.report.CatalogueStats.KindLine;
 import rigbrief.report.CatalogueStats.SupplierLine;
 
@@ -33,6 +34,30 @@ public final class CatalogueStatsJson implements Report<CatalogueStats> {
                 .texts("without-offer", List.copyOf(stats.withoutOffer()))
                 .field("single-offer", stats.singleOffer())
                 .field("stale-offers", stats.staleOffers());
+        stats.trend()
+                .ifPresentOrElse(
+                        trend -> json.object("prices-over-time", of -> trend(of, trend)),
+                        () -> json.nothing("prices-over-time"));
+    }
+
+    private static void trend(JsonPage json, PriceTrend trend) {
+        json.field("offers", trend.offers())
+                .field("with-several", trend.series())
+                .field("from", trend.from().toString())
+                .field("to", trend.to().toString())
+                .field("dearer", trend.dearer())
+                .field("cheaper", trend.cheaper())
+                .list("moves", trend.moves(), move -> move(json, move));
+    }
+
+    private static void move(JsonPage json, PriceTrend.Move move) {
+        json.field("part", move.after().part())
+                .field("supplier", move.after().supplier())
+                .field("first-price", move.before().price().plain())
+                .field("first-date", move.before().asOf().toString())
+                .field("price", move.after().price().plain())
+                .field("date", move.after().asOf().toString())
+                .field("change-percent", move.percent());
     }
 
     private static void kind(JsonPage json, KindLine line) {

@@ -6,6 +6,7 @@ import java.util.function.Function;
 import rigbrief.catalogue.Capacity;
 import rigbrief.catalogue.FrameRate;
 import rigbrief.catalogue.Workload;
+import rigbrief.pricelist.PriceTrend;
 import rigbrief.report.CatalogueStats.KindLine;
 import rigbrief.report.CatalogueStats.Prices;
 import rigbrief.report.CatalogueStats.SupplierLine;
@@ -15,6 +16,8 @@ public final class CatalogueStatsText implements Report<CatalogueStats> {
     private static final ReportInfo INFO =
             ReportInfo.text("catalogue-stats-text", "numbers of a catalogue for people");
     private static final int NAME_COLUMNS = 30;
+    private static final int SUPPLIER_COLUMNS = 16;
+    private static final int MOVES = 5;
 
     @Override
     public ReportInfo info() {
@@ -35,8 +38,51 @@ public final class CatalogueStatsText implements Report<CatalogueStats> {
                                 stats.catalogue().digest()));
         page.section("Parts, each at its cheapest offer").table(kinds(stats));
         page.section("Suppliers").table(suppliers(stats));
+        trend(page, stats);
         page.section("Workloads").table(workloads(stats));
         return page.blank().toString();
+    }
+
+    private static void trend(TextPage page, CatalogueStats stats) {
+        page.section("Prices over time");
+        if (stats.trend().isEmpty()) {
+            page.paragraph(2, "No earlier prices are on record; catalog import keeps them.");
+            return;
+        }
+        PriceTrend trend = stats.trend().get();
+        page.paragraph(
+                2,
+                "%d offers from %s to %s; of %d with more than one, %d are dearer than at first and %d cheaper."
+                        .formatted(
+                                trend.offers(),
+                                trend.from(),
+                                trend.to(),
+                                trend.series(),
+                                trend.dearer(),
+                                trend.cheaper()));
+        if (!trend.moves().isEmpty()) {
+            page.table(moves(trend));
+        }
+    }
+
+    private static TextTable moves(PriceTrend trend) {
+        TextTable table =
+                new TextTable()
+                        .left("largest moves", NAME_COLUMNS)
+                        .left("supplier", SUPPLIER_COLUMNS)
+                        .right("first")
+                        .right("now")
+                        .right("percent");
+        for (PriceTrend.Move move :
+                trend.moves().subList(0, Math.min(MOVES, trend.moves().size()))) {
+            table.row(
+                    move.after().part(),
+                    move.after().supplier(),
+                    move.before().price().plain(),
+                    move.after().price().plain(),
+                    (move.percent().signum() > 0 ? "+" : "") + move.percent().toPlainString());
+        }
+        return table;
     }
 
     private static TextTable kinds(CatalogueStats stats) {

@@ -27,7 +27,7 @@ import rigbrief.part.Drive;
  * @param chance chance that a measurement meets what was asked; empty where none is known
  * @param met whether it is met, with the brief's confidence where there is a chance
  */
-record NeedLine(
+public record NeedLine(
         String need,
         String title,
         boolean must,
@@ -41,7 +41,7 @@ record NeedLine(
         boolean met) {
 
     /** All measured needs of a finished build: workloads, noise, memory, storage. */
-    static List<NeedLine> of(Brief brief, Audit audit) {
+    public static List<NeedLine> of(Brief brief, Audit audit) {
         List<NeedLine> needs = new ArrayList<>();
         for (Prediction prediction : audit.predictions()) {
             for (Promise promise : prediction.promises()) {

@@ -21,11 +21,11 @@ import rigbrief.proposal.PartReason;
  * @param kept whether it is the client's own
  * @param reason why it is there; empty where nobody gave a reason
  */
-record PartRow(
+public record PartRow(
         Slot slot, Part part, int pieces, Optional<Cost.Line> bought, boolean kept, String reason) {
 
     /** One row per filled slot, in slot order. */
-    static List<PartRow> of(Audit audit, List<PartReason> reasons) {
+    public static List<PartRow> of(Audit audit, List<PartReason> reasons) {
         Map<Slot, Cost.Line> lines = new HashMap<>();
         audit.cost().lines().forEach(line -> lines.put(line.slot(), line));
         Map<Slot, String> texts = new HashMap<>();

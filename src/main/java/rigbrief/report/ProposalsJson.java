@@ -2,7 +2,7 @@ package rigbrief.report;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.List;
+import rigbrief.proposal.Buildable;
 import rigbrief.proposal.Clash;
 import rigbrief.proposal.FrontPoint;
 import rigbrief.proposal.Proof;
@@ -46,10 +46,14 @@ public final class ProposalsJson implements Report<Proposals> {
                     .field("ceiling", answer.brief().ceiling().plain())
                     .field("seed", answer.seed());
             CatalogueJson.write(json, answer.catalogue());
-            json.field("result", answer.clash().isPresent() ? "impossible" : "proposed")
+            json.field("result", answer.impossible() ? "impossible" : "proposed")
                     .list("proposals", answer.proposals(), this::proposal)
                     .list("front", answer.front(), this::frontPoint)
                     .texts("remarks", answer.remarks());
+            answer.mix()
+                    .ifPresentOrElse(
+                            mix -> json.object("mix", of -> MixJson.fields(of, mix, answer)),
+                            () -> json.nothing("mix"));
             answer.clash()
                     .ifPresentOrElse(
                             clash -> json.object("impossible", of -> clash(clash)),
@@ -59,7 +63,11 @@ public final class ProposalsJson implements Report<Proposals> {
         private void proposal(Proposal proposal) {
             json.field("tier", proposal.tier().word());
             assessment.fields(proposal.audit(), proposal.reasons());
-            json.object("proof", of -> proof(proposal)).texts("remarks", proposal.remarks());
+            json.object("proof", of -> proof(proposal));
+            BuildableJson.write(
+                    json,
+                    Buildable.of(proposal.audit().build(), answer.brief(), answer.catalogue()));
+            json.texts("remarks", proposal.remarks());
         }
 
         private void proof(Proposal proposal) {
@@ -96,10 +104,7 @@ public final class ProposalsJson implements Report<Proposals> {
         }
 
         private void clash(Clash clash) {
-            json.texts("clash", clash.needs())
-                    .field("minimal", clash.minimal())
-                    .texts("explanation", clash.explanation())
-                    .list("ways-out", List.of(), none -> {});
+            ClashJson.fields(json, clash, answer.brief());
         }
 
         private static BigDecimal rounded(double utility) {

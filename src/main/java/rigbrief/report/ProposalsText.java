@@ -3,6 +3,7 @@ package rigbrief.report;
 import java.util.ArrayList;
 import java.util.List;
 import rigbrief.audit.AuditFinding.Level;
+import rigbrief.proposal.Buildable;
 import rigbrief.proposal.Clash;
 import rigbrief.proposal.FrontPoint;
 import rigbrief.proposal.Proof;
@@ -43,7 +44,9 @@ public final class ProposalsText implements Report<Proposals> {
 
         void document() {
             head();
-            if (answer.clash().isPresent()) {
+            if (answer.mix().isPresent()) {
+                new MixText(page, answer, answer.mix().get()).write();
+            } else if (answer.clash().isPresent()) {
                 clash(answer.clash().get());
             } else {
                 answer.proposals().forEach(this::proposal);
@@ -77,6 +80,9 @@ public final class ProposalsText implements Report<Proposals> {
         }
 
         private String outcome() {
+            if (answer.mix().isPresent()) {
+                return "an order in two variants";
+            }
             if (answer.clash().isEmpty()) {
                 return AssessmentText.counted(answer.proposals().size(), "build");
             }
@@ -92,6 +98,7 @@ public final class ProposalsText implements Report<Proposals> {
                             money(proposal.audit().cost().totalMinor()));
             page.paragraph(0, sentence(proposal.tier().meaning()));
             assessment.parts(proposal.audit(), proposal.reasons());
+            buildable(proposal);
             assessment.needs(proposal.audit());
             assessment.score(proposal.audit());
             assessment.figures(proposal.audit());
@@ -101,6 +108,18 @@ public final class ProposalsText implements Report<Proposals> {
             page.section("Proof");
             page.paragraph(2, proof(proposal.proof()));
             remarks(proposal.remarks());
+        }
+
+        private void buildable(Proposal proposal) {
+            if (answer.brief().quantity() > 1) {
+                page.paragraph(
+                        2,
+                        BuildableWords.of(
+                                Buildable.of(
+                                        proposal.audit().build(),
+                                        answer.brief(),
+                                        answer.catalogue())));
+            }
         }
 
         private static String proof(Proof proof) {
@@ -156,18 +175,7 @@ public final class ProposalsText implements Report<Proposals> {
         }
 
         private void clash(Clash clash) {
-            if (!clash.needs().isEmpty()) {
-                page.section(
-                        clash.needs().size() == 1
-                                ? "This must can't be met"
-                                : "These musts can't be met together");
-                clash.needs().forEach(need -> page.hanging("  - ", need));
-            }
-            if (!clash.needs().isEmpty() && !clash.minimal()) {
-                page.paragraph(2, "Some of them may not be needed for the clash.");
-            }
-            page.blank();
-            clash.explanation().forEach(words -> page.paragraph(0, words));
+            new ClashText(page, answer.brief()).write(clash);
         }
 
         private void remarks(List<String> remarks) {

@@ -85,6 +85,11 @@ final class Losses {
         return watts(candidate.slot())[candidate.index()];
     }
 
+    /** What a candidate loses whatever else is decided: its watts, where its slot has some. */
+    double open(Candidate candidate) {
+        return candidate.none() || !Outlook.drawsOfItsOwn(candidate.slot()) ? 0 : watts(candidate);
+    }
+
     private double energyLoss(double kwh) {
         return -energyWeight * kwh / outlook.referenceKwh();
     }
@@ -248,12 +253,7 @@ final class Losses {
 
     /** The place that a drive takes on a board that is decided. */
     double driveRoom(Unfinished it, Candidate candidate) {
-        Board board = (Board) it.part(Slot.BOARD);
-        int places = Outlook.m2Places(board);
-        int taken = ((Drive) candidate.partOrNull()).form().m2() ? 1 : 0;
-        int least = outlook.onlyM2Drives() ? 1 : 0;
-        double room = Outlook.clip((places - taken) / 2.0) - Outlook.clip((places - least) / 2.0);
-        return roomWeight * Math.min(0, room);
+        return driveRoom(Outlook.m2Places((Board) it.part(Slot.BOARD)), m2(candidate));
     }
 
     /** What a case loses in sound and in room for the next card, once the supply is decided. */
@@ -274,17 +274,27 @@ final class Losses {
 
     /** The place that a second drive takes on a board that is decided, beside the first one. */
     double secondRoom(Unfinished it, Candidate first, Candidate second) {
-        int places = Outlook.m2Places((Board) it.part(Slot.BOARD));
-        int one = m2(first);
-        double room =
-                Outlook.clip((places - one - m2(second)) / 2.0)
-                        - Outlook.clip((places - one) / 2.0);
-        return roomWeight * Math.min(0, room);
+        return secondRoom(Outlook.m2Places((Board) it.part(Slot.BOARD)), m2(first), m2(second));
     }
 
     /** The places that both drives take on a board that is decided. */
-    double drivesRoom(Unfinished it, Candidate first, Candidate second) {
-        return driveRoom(it, first) + secondRoom(it, first, second);
+    double drivesRoom(Unfinished it, boolean firstInM2, boolean secondInM2) {
+        int places = Outlook.m2Places((Board) it.part(Slot.BOARD));
+        int first = firstInM2 ? 1 : 0;
+        return driveRoom(places, first) + secondRoom(places, first, secondInM2 ? 1 : 0);
+    }
+
+    private double driveRoom(int places, int taken) {
+        int least = outlook.onlyM2Drives() ? 1 : 0;
+        double room = Outlook.clip((places - taken) / 2.0) - Outlook.clip((places - least) / 2.0);
+        return roomWeight * Math.min(0, room);
+    }
+
+    private double secondRoom(int places, int first, int second) {
+        double room =
+                Outlook.clip((places - first - second) / 2.0)
+                        - Outlook.clip((places - first) / 2.0);
+        return roomWeight * Math.min(0, room);
     }
 
     private static int m2(Candidate drive) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.IntPredicate;
 import rigbrief.assess.Pricing;
+import rigbrief.part.Drive;
 import rigbrief.part.Slot;
 import rigbrief.presolve.Candidate;
 import rigbrief.presolve.Dominance;
@@ -43,16 +44,7 @@ final class OpenSlots {
 
     /** Slots that lose points beside a processor and a card. */
     private static final List<Slot> LOSING =
-            List.of(
-                    Slot.SUPPLY,
-                    Slot.BOARD,
-                    Slot.CASE,
-                    Slot.MEMORY,
-                    Slot.DRIVE,
-                    Slot.SECOND_DRIVE,
-                    Slot.WIRELESS,
-                    Slot.COOLER,
-                    Slot.FANS);
+            List.of(Slot.SUPPLY, Slot.BOARD, Slot.CASE, Slot.MEMORY, Slot.DRIVE);
 
     /** Processor and card, which are decided in one go. */
     static final int PAIR = 2;
@@ -95,6 +87,7 @@ final class OpenSlots {
     private final boolean[] behindReckoned = new boolean[LEVELS];
     private final int firstDrive;
     private final int secondDrive;
+    private long[] secondsInM2;
     private Drives drivesAtRoot;
     private Drives drivesBesidePair;
     private Drives drivesOnBoard;
@@ -151,17 +144,21 @@ final class OpenSlots {
         int drives = tables[firstDrive].size();
         drivesAtRoot = new Drives(drives, sets, worth.length);
         drivesBesidePair = new Drives(drives, sets, worth.length);
-        boundDrives(0, drivesAtRoot, (i, j) -> 0);
-        boundDrives(0, drivesBesidePair, (i, j) -> 0);
+        secondsInM2 = secondsInM2();
+        boundDrives(0, drivesAtRoot, NO_LOSS);
+        boundDrives(0, drivesBesidePair, NO_LOSS);
     }
 
     private SlotTable table(Slot slot) {
         List<Candidate> candidates = problem.candidates().of(slot);
         double[] gain = new double[candidates.size()];
+        double[] openGain = new double[candidates.size()];
         for (Candidate candidate : candidates) {
-            gain[candidate.index()] = outlook.gain(candidate);
+            int i = candidate.index();
+            gain[i] = outlook.gain(candidate);
+            openGain[i] = gain[i] + outlook.losses().open(candidate);
         }
-        return new SlotTable(slot, candidates, gain, sets, worth);
+        return new SlotTable(slot, candidates, gain, openGain, sets, worth);
     }
 
     private int levelOf(Slot slot) {
@@ -221,7 +218,7 @@ final class OpenSlots {
             return aliveWith;
         }
         long[] minor = tables[level].candidate(index).minorBySet();
-        double gain = tables[level].gain(index) + loss(level, level, index);
+        double gain = openGain(level, level, index);
         for (int k = 0; k < aliveWith.count(); k++) {
             int s = aliveWith.get(k);
             leastWith[s] =
@@ -257,28 +254,28 @@ final class OpenSlots {
         }
     }
 
-    private interface DrivesLoss {
-        double of(int first, int second);
+    /** Points that both drives lose in places on a board. */
+    private interface PlacesLoss {
+        double of(boolean firstInM2, boolean secondInM2);
     }
+
+    private static final PlacesLoss NO_LOSS = (first, second) -> 0;
 
     /**
      * The least that both drives cost together, and their most net gain: a small first drive is
      * cheap and so is no second one, but not both at once.
      *
-     * @param more what two drives lose together beyond what each loses apart
+     * @param places what two drives lose together in places
      */
-    private void boundDrives(int level, Drives drives, DrivesLoss more) {
+    private void boundDrives(int level, Drives drives, PlacesLoss places) {
         clear(drives.least, drives.net);
-        long[] seconds = domains[level][secondDrive];
         for (int i = 0; i < tables[firstDrive].size(); i++) {
             clear(drives.leastWith[i], drives.netWith[i]);
             if (SlotTable.has(domains[level][firstDrive], i)) {
                 long[] row = pairs.row(tables[firstDrive].candidate(i), Slot.SECOND_DRIVE);
-                for (int j = 0; j < tables[secondDrive].size(); j++) {
-                    if (SlotTable.has(seconds, j) && (row == null || SlotTable.has(row, j))) {
-                        boundDrives(level, drives, i, j, more.of(i, j));
-                    }
-                }
+                boolean m2 = inM2(firstDrive, i);
+                boundDrives(level, drives, i, both(level, row, false), places.of(m2, false));
+                boundDrives(level, drives, i, both(level, row, true), places.of(m2, true));
                 for (int s = 0; s < sets; s++) {
                     drives.least[s] = Math.min(drives.least[s], drives.leastWith[i][s]);
                     for (int w = 0; w < worth.length; w++) {
@@ -289,13 +286,29 @@ final class OpenSlots {
         }
     }
 
-    private double drivesLoss(int level, int open, int index) {
-        if (objective.perPoint() == 0) {
-            return 0;
+    private long[] secondsInM2() {
+        long[] bits = new long[domains[0][secondDrive].length];
+        for (int j = 0; j < tables[secondDrive].size(); j++) {
+            if (inM2(secondDrive, j)) {
+                bits[j >> 6] |= 1L << j;
+            }
         }
-        return level == 0
-                ? outlook.losses().watts(tables[open].candidate(index))
-                : besidePair[open][index];
+        return bits;
+    }
+
+    private boolean inM2(int level, int index) {
+        Candidate candidate = tables[level].candidate(index);
+        return !candidate.none() && ((Drive) candidate.partOrNull()).form().m2();
+    }
+
+    /** The second drives of one sort that go with a first one. */
+    private long[] both(int level, long[] row, boolean m2) {
+        long[] seconds = domains[level][secondDrive].clone();
+        for (int k = 0; k < seconds.length; k++) {
+            seconds[k] &= m2 ? secondsInM2[k] : ~secondsInM2[k];
+            seconds[k] &= row == null ? -1 : row[k];
+        }
+        return seconds;
     }
 
     private static void clear(long[] least, double[][] net) {
@@ -305,25 +318,28 @@ final class OpenSlots {
         }
     }
 
-    private void boundDrives(int level, Drives drives, int i, int j, double more) {
+    private void boundDrives(int level, Drives drives, int i, long[] seconds, double more) {
+        if (SlotTable.empty(seconds)) {
+            return;
+        }
         long[] one = tables[firstDrive].candidate(i).minorBySet();
-        long[] two = tables[secondDrive].candidate(j).minorBySet();
-        double gain =
-                tables[firstDrive].gain(i)
-                        + tables[secondDrive].gain(j)
-                        + drivesLoss(level, firstDrive, i)
-                        + drivesLoss(level, secondDrive, j)
-                        + more;
+        double gain = more + firstDriveGain(level, i);
         Bounder.AliveSets left = alive[parent(level)];
         for (int k = 0; k < left.count(); k++) {
             int s = left.get(k);
-            long price = one[s] + two[s];
+            long price = one[s] + tables[secondDrive].leastMinor(seconds, s);
             drives.leastWith[i][s] = Math.min(drives.leastWith[i][s], price);
             for (int w = 0; w < worth.length; w++) {
-                double[] bySet = drives.netWith[i][w];
-                bySet[s] = Math.max(bySet[s], gain - worth[w] * price);
+                double net = gain - worth[w] * one[s] + tables[secondDrive].mostNet(seconds, s, w);
+                drives.netWith[i][w][s] = Math.max(drives.netWith[i][w][s], net);
             }
         }
+    }
+
+    private double firstDriveGain(int level, int i) {
+        return level == 0 || besidePair[firstDrive] == null
+                ? tables[firstDrive].openGain(i)
+                : tables[firstDrive].gain(i) + besidePair[firstDrive][i];
     }
 
     /** What is known of both drives together at a level where both are open. */
@@ -435,9 +451,12 @@ final class OpenSlots {
         return level >= PAIR ? besidePair[open] : null;
     }
 
-    private double loss(int level, int open, int index) {
+    /** Points of a candidate of an open slot, as far as a level knows. */
+    private double openGain(int level, int open, int index) {
         double[] losses = losses(level, open);
-        return losses == null ? 0 : losses[index];
+        return losses == null
+                ? tables[open].openGain(index)
+                : tables[open].gain(index) + losses[index];
     }
 
     private void refreshWithLosses(int level, int open) {
@@ -487,7 +506,7 @@ final class OpenSlots {
         pairReckoned = true;
         if (outlook.drivesMatter()) {
             drivesByPlaces.clear();
-            boundDrives(PAIR, drivesBesidePair, (i, j) -> 0);
+            boundDrives(PAIR, drivesBesidePair, NO_LOSS);
         }
     }
 
@@ -522,12 +541,7 @@ final class OpenSlots {
         boundDrives(
                 outlook.drivesMatter() ? PAIR : 0,
                 drives,
-                (i, j) ->
-                        outlook.losses()
-                                .drivesRoom(
-                                        unfinished,
-                                        tables[firstDrive].candidate(i),
-                                        tables[secondDrive].candidate(j)));
+                (first, second) -> outlook.losses().drivesRoom(unfinished, first, second));
         return drives;
     }
 
@@ -565,7 +579,7 @@ final class OpenSlots {
                     outlook.losses()
                             .pcCase(unfinished, candidate, besidePair[open][candidate.index()]);
             case SECOND_DRIVE ->
-                    besidePair[open][candidate.index()]
+                    outlook.losses().watts(candidate)
                             + outlook.losses()
                                     .secondRoom(
                                             unfinished,

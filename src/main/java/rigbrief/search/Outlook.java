@@ -384,6 +384,16 @@ final class Outlook {
         Slot.MEMORY, Slot.DRIVE, Slot.SECOND_DRIVE, Slot.COOLER, Slot.CASE, Slot.FANS, Slot.WIRELESS
     };
 
+    /** Whether the parts of a slot add to the load of processor, card and board. */
+    static boolean drawsOfItsOwn(Slot slot) {
+        for (Slot each : FURTHER) {
+            if (each == slot) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private double[] leastW() {
         double[] least = new double[Slot.values().length];
         for (Slot slot : FURTHER) {

@@ -15,6 +15,7 @@ final class SlotTable {
     private final Slot slot;
     private final Candidate[] candidates;
     private final double[] gain;
+    private final double[] openGain;
     private final int[][] byPrice;
     private final int[][][] byNet;
     private final double[] worth;
@@ -23,13 +24,21 @@ final class SlotTable {
      * A table.
      *
      * @param gain points that a candidate adds by itself, by index
+     * @param openGain the same less what it is known to lose while its slot is still open
      * @param sets number of supplier sets
      * @param worth points per minor unit at which net gains are bounded
      */
-    SlotTable(Slot slot, List<Candidate> candidates, double[] gain, int sets, double[] worth) {
+    SlotTable(
+            Slot slot,
+            List<Candidate> candidates,
+            double[] gain,
+            double[] openGain,
+            int sets,
+            double[] worth) {
         this.slot = slot;
         this.candidates = candidates.toArray(Candidate[]::new);
         this.gain = gain;
+        this.openGain = openGain;
         this.worth = worth;
         this.byPrice = new int[sets][];
         this.byNet = new int[worth.length][sets][];
@@ -39,7 +48,7 @@ final class SlotTable {
             for (int w = 0; w < worth.length; w++) {
                 double each = worth[w];
                 byNet[w][set] =
-                        sorted(i -> each * this.candidates[i].minorBySet()[s] - this.gain[i]);
+                        sorted(i -> each * this.candidates[i].minorBySet()[s] - this.openGain[i]);
             }
         }
     }
@@ -67,6 +76,10 @@ final class SlotTable {
 
     double gain(int index) {
         return gain[index];
+    }
+
+    double openGain(int index) {
+        return openGain[index];
     }
 
     /** Some of the candidates. */
@@ -100,7 +113,7 @@ final class SlotTable {
     double mostNet(long[] domain, int set, int w) {
         for (int i : byNet[w][set]) {
             if (has(domain, i)) {
-                return gain[i] - worth[w] * candidates[i].minorBySet()[set];
+                return openGain[i] - worth[w] * candidates[i].minorBySet()[set];
             }
         }
         return Double.NEGATIVE_INFINITY;

@@ -80,7 +80,7 @@ class CommandIT {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "propse", "propose", "propose a --format html", "audit a --tme 2s"})
+    @ValueSource(strings = {"", "propse", "propose", "propose a --format xml", "audit a --tme 2s"})
     void wrong_use_ends_with_2(String line) throws Exception {
         Run run = new Packaged().run(line.isEmpty() ? new String[0] : line.split(" "));
 

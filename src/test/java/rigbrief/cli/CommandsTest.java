@@ -10,7 +10,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class CommandsTest {
 
     @ParameterizedTest
-    @ValueSource(strings = {"propose", "audit", "explain", "catalog", "rules"})
+    @ValueSource(strings = {"propose", "audit", "explain", "catalog", "intake", "rules"})
     void a_command_that_is_named_comes_alone(String name) {
         assertThat(Commands.neededFor(List.of(name, "--help"))).containsExactly(name);
     }

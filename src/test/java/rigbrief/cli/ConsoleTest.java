@@ -11,16 +11,40 @@ class ConsoleTest {
 
     @ParameterizedTest
     @CsvSource({
-        "'out,err', '', TERMINAL",
-        "'err', '', PLAIN",
-        "'', '', PLAIN",
-        "'out,err', '1', PLAIN",
+        "'out,err', '', true",
+        "'err', '', false",
+        "'', '', false",
+        "'out,err', '1', false",
     })
     void letters_are_set_off_on_a_terminal_alone_and_never_against_no_color(
-            String terminals, String noColor, Style style) {
+            String terminals, String noColor, boolean setOff) {
         var captured = new Captured().terminals(terminals).environment("NO_COLOR", noColor);
 
-        assertThat(captured.console().style()).isEqualTo(style);
+        assertThat(captured.console().style().setOff()).isEqualTo(setOff);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"132, 132", "'', 80", "40, 80", "100000, 80", "wide, 80", "-1, 80"})
+    void a_page_is_as_wide_as_columns_says_and_80_where_that_is_no_width(
+            String columns, int width) {
+        var captured = new Captured().environment("COLUMNS", columns);
+
+        assertThat(captured.console().style().width()).isEqualTo(width);
+    }
+
+    @Test
+    void no_colour_leaves_the_width_as_it_is() {
+        var captured = new Captured().terminals("out").environment("COLUMNS", "120");
+
+        assertThat(captured.console().plain().style()).isEqualTo(Style.PLAIN.wide(120));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"'in,out,err', true", "'in,err', false", "'out,err', false", "'', false"})
+    void somebody_can_be_asked_where_both_input_and_output_are_a_terminal(
+            String terminals, boolean interactive) {
+        assertThat(new Captured().terminals(terminals).console().interactive())
+                .isEqualTo(interactive);
     }
 
     @Test

@@ -46,7 +46,7 @@ class ProgramTest {
             strings = {
                 "propose",
                 "propose a.yaml b.yaml",
-                "propose a.yaml --format html",
+                "propose a.yaml --format xls",
                 "propose a.yaml --time soon",
                 "propose a.yaml --seed x",
                 "propose a.yaml --colour",

@@ -9,6 +9,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -32,7 +33,10 @@ import rigbrief.brief.WorkloadNeed.Settings;
 import rigbrief.brief.WorkloadNeed.Target;
 import rigbrief.build.BuildLine;
 import rigbrief.build.BuildRecord;
+import rigbrief.build.HistoryEntry;
 import rigbrief.build.PartState;
+import rigbrief.build.SetAside;
+import rigbrief.build.Units;
 import rigbrief.catalogue.Catalogue;
 import rigbrief.diagnostic.BadInput;
 import rigbrief.file.cell.PartCells;
@@ -141,7 +145,8 @@ class RoundTripTest {
                 new Brief.Buying(
                         some(random, List.of("millrace", "dovecote")),
                         maybeInt(random, 1, 9),
-                        maybeInt(random, 0, 30)),
+                        maybeInt(random, 0, 30),
+                        random.nextBoolean()),
                 new Brief.SystemNeed(
                         pick(random, List.of(Brief.Strength.values())), maybe(random, "sill-11")),
                 new Brief.Place(
@@ -282,9 +287,11 @@ class RoundTripTest {
     }
 
     private static BuildRecord build(Random random) {
+        Optional<Brief> brief = maybe(random, brief(random));
+        int machines = brief.map(Brief::quantity).orElse(1);
         List<BuildLine> lines = new ArrayList<>();
         for (Slot slot : some(random, List.of(Slot.values()))) {
-            lines.add(
+            BuildLine line =
                     new BuildLine(
                             slot,
                             part(random, slot),
@@ -292,14 +299,82 @@ class RoundTripTest {
                             maybe(random, "millrace"),
                             money(random, 0),
                             pick(random, List.of(PartState.values())),
-                            random.nextBoolean()));
+                            random.nextBoolean());
+            int units = line.pieces() * machines;
+            lines.add(random.nextBoolean() ? line : line.with(units(random, units)));
         }
         return new BuildRecord(
-                maybe(random, brief(random)),
+                brief,
                 maybe(random, "balanced"),
                 "Stock: of 1e3 # parts",
                 CATALOGUE.digest(),
-                lines);
+                lines,
+                some(random, List.of(Slot.values())).stream()
+                        .map(slot -> aside(random, slot))
+                        .toList(),
+                some(random, List.of(Slot.values())).stream()
+                        .map(slot -> random.nextBoolean() ? move(random, slot) : swap(random, slot))
+                        .toList());
+    }
+
+    /** So many units in groups, with returned ones beside them. */
+    private static List<Units> units(Random random, int live) {
+        List<Units> groups = new ArrayList<>();
+        int left = live;
+        while (left > 0) {
+            PartState state = pick(random, List.of(PartState.values()));
+            int count = 1 + random.nextInt(left);
+            groups.add(
+                    new Units(
+                            count,
+                            state,
+                            maybe(random, date(random)),
+                            maybe(random, "millrace"),
+                            maybe(random, money(random, 0)),
+                            maybe(random, money(random, 0))));
+            left -= state == PartState.RETURNED ? 0 : count;
+        }
+        return groups;
+    }
+
+    private static SetAside aside(Random random, Slot slot) {
+        return new SetAside(
+                slot,
+                "withdrawn-" + random.nextInt(99),
+                "Maker: \"gone\" #" + random.nextInt(99),
+                maybe(random, "supplier-of-old"),
+                money(random, 0),
+                random.nextBoolean(),
+                units(random, 1 + random.nextInt(9)));
+    }
+
+    private static HistoryEntry move(Random random, Slot slot) {
+        return new HistoryEntry.Move(
+                date(random),
+                maybe(random, "Ida: #1"),
+                slot,
+                "tarn-6",
+                1 + random.nextInt(99),
+                pick(random, List.of(PartState.values())),
+                pick(random, List.of(PartState.values())),
+                maybe(random, "millrace"),
+                maybe(random, money(random, 0)),
+                maybe(random, money(random, 0)),
+                maybe(random, "two slots dead, \"really\""));
+    }
+
+    private static HistoryEntry swap(Random random, Slot slot) {
+        return new HistoryEntry.Swap(
+                date(random),
+                maybe(random, "no"),
+                slot,
+                Optional.of("tarn-5"),
+                maybe(random, "tarn-6"),
+                maybe(random, "sold out"));
+    }
+
+    private static LocalDate date(Random random) {
+        return LocalDate.of(2026, 1, 1).plusDays(random.nextInt(900));
     }
 
     private static Money money(Random random, int least) {

@@ -11,6 +11,8 @@ import java.nio.file.Path;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 class SafeWriterTest {
     @TempDir Path folder;
@@ -96,5 +98,52 @@ class SafeWriterTest {
 
         assertThat(other).hasContent("theirs");
         assertThat(folder.resolve("out.yaml")).hasContent("mine");
+    }
+
+    @ParameterizedTest
+    @EnumSource(SafeWriter.Step.class)
+    void a_write_broken_off_after_any_step_leaves_the_old_file_or_the_new(SafeWriter.Step last)
+            throws IOException {
+        Path file = Files.writeString(folder.resolve("out.yaml"), "old content");
+        SafeWriter breaking =
+                new SafeWriter(
+                        (path, step) -> {
+                            if (step == last) {
+                                throw new IOException("broken off");
+                            }
+                        });
+
+        assertThatThrownBy(() -> breaking.exchange(file, bytes("old content"), bytes("new")))
+                .hasMessage("broken off");
+
+        assertThat(file).hasContent(last == SafeWriter.Step.MOVED ? "new" : "old content");
+        try (Stream<Path> left = Files.list(folder)) {
+            assertThat(left).containsExactly(file);
+        }
+    }
+
+    @Test
+    void a_file_that_changed_meanwhile_is_not_replaced() throws IOException {
+        Path file = Files.writeString(folder.resolve("out.yaml"), "theirs");
+
+        assertThatThrownBy(() -> SafeWriter.replace(file, bytes("old"), bytes("new")))
+                .isInstanceOf(FileRefused.class)
+                .hasMessageContaining("changed meanwhile");
+        assertThat(file).hasContent("theirs");
+    }
+
+    @Test
+    void replacing_through_a_symbolic_link_changes_what_it_points_at() throws IOException {
+        Path real = Files.writeString(folder.resolve("real.yaml"), "old");
+        Path link = Files.createSymbolicLink(folder.resolve("out.yaml"), real);
+
+        SafeWriter.replace(link, bytes("old"), bytes("new"));
+
+        assertThat(Files.isSymbolicLink(link)).isTrue();
+        assertThat(real).hasContent("new");
+    }
+
+    private static byte[] bytes(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
     }
 }

@@ -18,7 +18,7 @@ import rigbrief.proposal.Tier;
 class ContractTest {
 
     @ParameterizedTest
-    @ValueSource(strings = {"proposals", "audit"})
+    @ValueSource(strings = {"proposals", "audit", "replacement"})
     void slots_and_goals_of_a_schema_are_all_there_are(String name) throws IOException {
         JsonNode schema = schema(name);
 

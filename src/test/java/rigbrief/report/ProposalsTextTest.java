@@ -96,8 +96,11 @@ class ProposalsTextTest {
                 1,
                 proposals,
                 List.of(
-                        new FrontPoint(103_000, 0.6485, List.of("a", "b")),
-                        new FrontPoint(110_000, 0.71, List.of("a", "c", "d"))),
+                        new FrontPoint(103_000, 0.6485, aBuild().make()),
+                        new FrontPoint(
+                                110_000,
+                                0.71,
+                                aBuild().with(aMemoryKit().id("other-kit"), 2).make())),
                 Optional.empty(),
                 List.of("No balanced build of its own: it would be like the lean one."));
     }

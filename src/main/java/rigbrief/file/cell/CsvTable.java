@@ -34,11 +34,11 @@ public final class CsvTable implements Row {
     private final List<String> lost = new ArrayList<>();
     private int width;
 
-    private CsvTable(String file, String text, Faults faults) throws IOException {
+    private CsvTable(String file, String text, char delimiter, Faults faults) throws IOException {
         this.file = file;
         this.faults = faults;
         this.parser = FACTORY.createParser(text);
-        parser.setSchema(CsvSchema.emptySchema());
+        parser.setSchema(CsvSchema.emptySchema().withColumnSeparator(delimiter));
         parser.enable(CsvParser.Feature.WRAP_AS_ARRAY);
         parser.nextToken();
     }
@@ -51,8 +51,18 @@ public final class CsvTable implements Row {
      * @param columns the columns that are asked for; others are noted
      */
     public static CsvTable open(String file, String text, List<Column> columns, Faults faults) {
+        return open(file, text, ',', columns, faults);
+    }
+
+    /**
+     * Opens a file whose cells something else than a comma parts, and reads its header.
+     *
+     * @param delimiter what stands between two cells
+     */
+    public static CsvTable open(
+            String file, String text, char delimiter, List<Column> columns, Faults faults) {
         try {
-            CsvTable table = new CsvTable(file, text, faults);
+            CsvTable table = new CsvTable(file, text, delimiter, faults);
             int before = faults.count();
             boolean anything = table.advance();
             if (anything && new Header(table, columns, faults).usable()) {

@@ -62,6 +62,11 @@ public final class Keys {
         return row.value(key) instanceof Node.Mapping;
     }
 
+    /** Whether the value of a key is a list. */
+    public boolean hasList(String key) {
+        return row.value(key) instanceof Node.Sequence;
+    }
+
     /** A single value; empty where there is none, with a fault where it is not single. */
     public Optional<Text> text(String key) {
         Node node = row.value(key);

@@ -82,6 +82,25 @@ public final class SceneMix {
     }
 
     /**
+     * Gives the average rate alone, for whoever asks a million times.
+     *
+     * @param frameMs mean frame time of each scene before the cap, ms; at least one
+     * @param timeShares share of play time of each scene, same order, any common scale
+     * @param capPerS the engine's greatest rate, 1/s; infinite for none
+     * @param sigma deviation of the logarithm of frame times within a scene, 0 or more
+     * @return the average of {@link #rates}, 1/s
+     * @throws IllegalArgumentException as for {@link #rates}
+     */
+    public static double averagePerS(
+            double[] frameMs, double[] timeShares, double capPerS, double sigma) {
+        check(frameMs, timeShares);
+        Expect.notNegative(sigma, "sigma");
+        double capMs = MILLISECONDS / aboveZero(capPerS);
+        return MILLISECONDS
+                / new SceneMix(frameMs, timeShares, capMs, sigma < NO_SPREAD ? 0 : sigma).meanMs;
+    }
+
+    /**
      * Gives the shares of frames that shares of play time amount to.
      *
      * @param frameMs mean frame time of each scene, ms

@@ -190,4 +190,15 @@ class SceneMixTest {
         assertThat(SceneMix.rates(frameMs, HALVES, 144, sigma + 0.1).lowPerS())
                 .isLessThanOrEqualTo(rates.lowPerS() + 1e-6);
     }
+
+    @Test
+    void the_average_alone_is_that_of_both_rates() {
+        double[] frameMs = {4, 9, 21};
+        double[] shares = {0.5, 0.3, 0.2};
+
+        for (double cap : new double[] {60, 150, 300, UNCAPPED}) {
+            assertThat(SceneMix.averagePerS(frameMs, shares, cap, 0.12))
+                    .isEqualTo(SceneMix.rates(frameMs, shares, cap, 0.12).averagePerS());
+        }
+    }
 }

@@ -1,0 +1,47 @@
+package rigbrief.proposal;
+
+import java.util.ArrayList;
+import java.util.List;
+import rigbrief.audit.Audit;
+import rigbrief.build.BuildRecord;
+import rigbrief.part.Slot;
+
+/**
+ * An order of machines in two variants, where the stock for one runs short.
+ *
+ * @param first the variant of which as many are built as stock allows
+ * @param second the variant that covers the rest
+ * @param totalMinor what both cost together, in minor units; a supplier of both delivers once
+ * @param suppliers number of suppliers of both together
+ */
+public record Mix(Share first, Share second, long totalMinor, int suppliers) {
+
+    /**
+     * A variant.
+     *
+     * @param machines how many are built
+     * @param audit the judgement on it, for so many machines, with the stock that is left to it
+     * @param record the build as it is filed; its brief is for these machines, and its ceiling is
+     *     what the other variant leaves of the whole
+     */
+    public record Share(int machines, Audit audit, BuildRecord record) {}
+
+    /** Slots in which the two differ, in slot order. */
+    public List<Slot> changed() {
+        List<Slot> changed = new ArrayList<>();
+        for (Slot slot : Slot.values()) {
+            if (!same(slot)) {
+                changed.add(slot);
+            }
+        }
+        return changed;
+    }
+
+    private boolean same(Slot slot) {
+        var a = first.audit().build();
+        var b = second.audit().build();
+        return a.has(slot) == b.has(slot)
+                && (!a.has(slot)
+                        || a.part(slot).equals(b.part(slot)) && a.pieces(slot) == b.pieces(slot));
+    }
+}

@@ -1,0 +1,123 @@
+package rigbrief.proposal.budget;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import rigbrief.brief.Brief;
+import rigbrief.build.Build;
+import rigbrief.proposal.front.Neighbourhood;
+import rigbrief.proposal.need.Level;
+import rigbrief.proposal.need.Need;
+import rigbrief.proposal.need.Needs;
+import rigbrief.proposal.need.Stretch;
+import rigbrief.proposal.solve.Least;
+import rigbrief.proposal.solve.Solving;
+import rigbrief.search.Problem;
+import rigbrief.search.SearchSpace;
+import rigbrief.search.Standing;
+
+/**
+ * Prices musts by solving again without each, and with each a step softer and harder.
+ *
+ * <p>Money is the least total at any price. Utility is that of the best build found under the
+ * ceiling near the builds of the front, by the goals of the brief as it stands: only so do two
+ * briefs compare.
+ */
+final class Prices {
+    /** Builds judged for the utility of each variant. */
+    private static final long TRIES = 8_000;
+
+    /** So many builds of the front are looked around, the best and others as far apart. */
+    private static final int STARTS = 8;
+
+    private final Needs needs;
+    private final Solving solving;
+    private final Least musts;
+    private final List<Build> front;
+
+    /**
+     * Prices against a known answer.
+     *
+     * @param musts the least total with every must
+     * @param front builds of the front, cheapest first
+     */
+    Prices(Needs needs, Solving solving, Least musts, List<Build> front) {
+        this.needs = needs;
+        this.solving = solving;
+        this.musts = musts;
+        this.front = List.copyOf(front);
+    }
+
+    /** One question per must. */
+    List<Supplier<NeedPrice>> questions(List<Need> priced) {
+        List<Supplier<NeedPrice>> questions = new ArrayList<>();
+        for (Need need : priced) {
+            questions.add(() -> price(need));
+        }
+        return questions;
+    }
+
+    private NeedPrice price(Need need) {
+        Optional<Variant> harder = need.harder().map(level -> variant(level, front));
+        List<Build> known = known();
+        Optional<Variant> softer = need.softer().map(level -> variant(level, known));
+        List<Build> more = new ArrayList<>(known);
+        softer.flatMap(it -> it.least().best()).map(Standing::build).ifPresent(more::add);
+        String words = need.kind() == Need.Kind.OWN ? "bought anew" : "not asked for";
+        Variant without = variant(words, needs.without(need), more);
+        return new NeedPrice(need, without, softer, harder);
+    }
+
+    private List<Build> known() {
+        return musts.best().stream().map(Standing::build).toList();
+    }
+
+    private Variant variant(Level level, List<Build> known) {
+        return variant(level.words(), needs.at(level), known);
+    }
+
+    private Variant variant(String words, Brief brief, List<Build> known) {
+        Least least = solving.least(Stretch.boundless(brief), known);
+        long saved =
+                least.best().isPresent() && musts.best().isPresent()
+                        ? musts.totalMinor() - least.totalMinor()
+                        : 0;
+        return new Variant(words, least, saved, gained(brief, least));
+    }
+
+    private long gained(Brief brief, Least least) {
+        SearchSpace space = SearchSpace.of(brief, solving.catalogue());
+        if (space.candidates().impossible() || front.isEmpty() || solving.stop().getAsBoolean()) {
+            return 0;
+        }
+        Problem problem = space.within(brief.ceiling().minorUnits());
+        List<Build> starts = spread();
+        least.best().map(Standing::build).ifPresent(starts::add);
+        List<Standing> placed = Solving.placed(problem, starts);
+        List<Standing> near =
+                new ArrayList<>(Neighbourhood.front(problem, placed, TRIES, solving.stop()));
+        near.addAll(placed.stream().filter(Standing::sound).toList());
+        Problem asked = SearchSpace.of(needs.brief(), solving.catalogue()).within(0);
+        long before = points(asked, front.get(front.size() - 1));
+        return near.stream()
+                .mapToLong(standing -> points(asked, standing.build()) - before)
+                .max()
+                .orElse(0);
+    }
+
+    /** Some of the front's builds, the best last. */
+    private List<Build> spread() {
+        List<Build> spread = new ArrayList<>();
+        int step = Math.max(1, front.size() / STARTS);
+        for (int i = front.size() - 1; i >= 0; i -= step) {
+            spread.add(0, front.get(i));
+        }
+        return spread;
+    }
+
+    /** Points by the goals of the brief as it stands. */
+    private static long points(Problem asked, Build build) {
+        return asked.points(asked.assessor().assess(build));
+    }
+}

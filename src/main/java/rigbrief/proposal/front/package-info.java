@@ -1,0 +1,2 @@
+/** The front of money and utility: which builds none is both cheaper and better than. */
+package rigbrief.proposal.front;

@@ -1,0 +1,211 @@
+package rigbrief.proposal.need;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.IntFunction;
+import rigbrief.brief.Brief;
+import rigbrief.brief.Brief.Buying;
+import rigbrief.brief.Brief.Strength;
+import rigbrief.brief.Brief.SystemNeed;
+import rigbrief.brief.Brief.Wireless;
+import rigbrief.brief.BriefDraft;
+import rigbrief.brief.Kept;
+import rigbrief.part.FrontPort;
+import rigbrief.part.WirelessStandard;
+
+/** What else has to be in the box, and where it may come from. */
+final class OrderNeeds {
+    private OrderNeeds() {}
+
+    static void addMusts(Brief brief, List<Need> needs) {
+        if (brief.wireless().strength() == Strength.MUST) {
+            needs.add(wireless(brief.wireless().atLeast(), Need.Kind.MUST));
+        }
+        if (!brief.frontPorts().isEmpty()) {
+            needs.add(frontPorts(brief.frontPorts()));
+        }
+        brief.keep().forEach(kept -> needs.add(kept(kept)));
+        addAvoid(brief, needs);
+        addBuying(brief.buying(), needs);
+        if (brief.system().strength() == Strength.MUST) {
+            needs.add(system(brief.system(), Need.Kind.MUST));
+        }
+    }
+
+    static void addWishes(Brief brief, List<Need> needs) {
+        if (brief.wireless().strength() == Strength.WISH) {
+            needs.add(wireless(brief.wireless().atLeast(), Need.Kind.WISH));
+        }
+        if (brief.system().strength() == Strength.WISH) {
+            needs.add(system(brief.system(), Need.Kind.WISH));
+        }
+    }
+
+    private static Need wireless(WirelessStandard atLeast, Need.Kind kind) {
+        List<Level> looser = new ArrayList<>();
+        WirelessStandard[] all = WirelessStandard.values();
+        for (int i = atLeast.ordinal() - 1; i > 0; i--) {
+            looser.add(wireless(all[i]));
+        }
+        boolean last = atLeast.ordinal() == all.length - 1;
+        String words = atLeast == WirelessStandard.NONE ? "of any standard" : atLeast.word();
+        return Need.stepped(
+                "wireless",
+                "wireless " + words,
+                kind,
+                wireless(atLeast),
+                it ->
+                        new BriefDraft(it)
+                                .wireless(new Wireless(Strength.NONE, WirelessStandard.NONE))
+                                .toBrief(),
+                looser,
+                looser.stream().findFirst(),
+                last ? Optional.empty() : Optional.of(wireless(all[atLeast.ordinal() + 1])),
+                it -> "none needed");
+    }
+
+    private static Level wireless(WirelessStandard atLeast) {
+        return new Level(
+                atLeast.word(),
+                it -> new BriefDraft(it).wireless(new Wireless(Strength.MUST, atLeast)).toBrief());
+    }
+
+    private static Need frontPorts(List<FrontPort> ports) {
+        String words = String.join(", ", ports.stream().map(FrontPort::word).toList());
+        return Need.whole(
+                "front-ports",
+                "front ports " + words,
+                Need.Kind.MUST,
+                new Level(words, it -> new BriefDraft(it).frontPorts(ports).toBrief()),
+                it -> new BriefDraft(it).frontPorts(List.of()).toBrief());
+    }
+
+    private static Need kept(Kept kept) {
+        String slot = kept.slot().word();
+        return Need.whole(
+                "keep-" + slot,
+                "keep the %s %s".formatted(slot, kept.part().name()),
+                Need.Kind.OWN,
+                new Level(
+                        kept.part().name(),
+                        it -> {
+                            List<Kept> all = others(it, kept);
+                            all.add(kept);
+                            return new BriefDraft(it).keep(all).toBrief();
+                        }),
+                it -> new BriefDraft(it).keep(others(it, kept)).toBrief());
+    }
+
+    private static List<Kept> others(Brief brief, Kept kept) {
+        List<Kept> others = new ArrayList<>(brief.keep());
+        others.remove(kept);
+        return others;
+    }
+
+    private static void addAvoid(Brief brief, List<Need> needs) {
+        Brief.Avoid avoid = brief.avoid();
+        List<String> all = new ArrayList<>(avoid.makers());
+        all.addAll(avoid.parts());
+        if (!all.isEmpty()) {
+            String words = String.join(", ", all);
+            needs.add(
+                    Need.whole(
+                            "avoid",
+                            "nothing of " + words,
+                            Need.Kind.MUST,
+                            new Level(words, it -> new BriefDraft(it).avoid(avoid).toBrief()),
+                            it ->
+                                    new BriefDraft(it)
+                                            .avoid(new Brief.Avoid(List.of(), List.of()))
+                                            .toBrief()));
+        }
+    }
+
+    private static void addBuying(Buying buying, List<Need> needs) {
+        if (!buying.suppliers().isEmpty()) {
+            String words = String.join(", ", buying.suppliers());
+            needs.add(
+                    Need.whole(
+                            "suppliers",
+                            "only from " + words,
+                            Need.Kind.MUST,
+                            new Level(words, it -> withSuppliers(it, buying.suppliers())),
+                            it -> withSuppliers(it, List.of())));
+        }
+        buying.atMostSuppliers().ifPresent(most -> needs.add(atMostSuppliers(most)));
+        buying.withinDays().ifPresent(days -> needs.add(withinDays(days)));
+    }
+
+    private static Need atMostSuppliers(int most) {
+        IntFunction<Level> level =
+                count ->
+                        new Level(String.valueOf(count), it -> withMost(it, OptionalInt.of(count)));
+        return Need.stepped(
+                "at-most-suppliers",
+                "at most %d %s".formatted(most, most == 1 ? "supplier" : "suppliers"),
+                Need.Kind.MUST,
+                level.apply(most),
+                it -> withMost(it, OptionalInt.empty()),
+                List.of(level.apply(most + 1), level.apply(most + 2)),
+                Optional.of(level.apply(most + 1)),
+                most > 1 ? Optional.of(level.apply(most - 1)) : Optional.empty(),
+                it -> String.valueOf(Math.max(most, it.cost().suppliers())));
+    }
+
+    private static Need withinDays(int days) {
+        IntFunction<Level> level =
+                within ->
+                        new Level(
+                                within == 1 ? "1 day" : within + " days",
+                                it -> withDays(it, OptionalInt.of(within)));
+        return Need.stepped(
+                "within-days",
+                "here within %d %s".formatted(days, days == 1 ? "day" : "days"),
+                Need.Kind.MUST,
+                level.apply(days),
+                it -> withDays(it, OptionalInt.empty()),
+                StoreNeeds.levels(Ladder.DAYS.allOver(days), level),
+                BodyNeeds.optional(Ladder.DAYS.over(days)).map(level::apply),
+                BodyNeeds.optional(Ladder.DAYS.under(days)).map(level::apply),
+                it -> "longer");
+    }
+
+    private static Brief withSuppliers(Brief brief, List<String> suppliers) {
+        Buying buying = brief.buying();
+        return with(brief, new Buying(suppliers, buying.atMostSuppliers(), buying.withinDays()));
+    }
+
+    private static Brief withMost(Brief brief, OptionalInt most) {
+        Buying buying = brief.buying();
+        return with(brief, new Buying(buying.suppliers(), most, buying.withinDays()));
+    }
+
+    private static Brief withDays(Brief brief, OptionalInt days) {
+        Buying buying = brief.buying();
+        return with(brief, new Buying(buying.suppliers(), buying.atMostSuppliers(), days));
+    }
+
+    private static Brief with(Brief brief, Buying buying) {
+        return new BriefDraft(brief).buying(buying).toBrief();
+    }
+
+    private static Need system(SystemNeed system, Need.Kind kind) {
+        String words = system.part().orElse("any licence");
+        return Need.whole(
+                "system",
+                "operating system " + words,
+                kind,
+                new Level(
+                        words,
+                        it ->
+                                new BriefDraft(it)
+                                        .system(new SystemNeed(Strength.MUST, system.part()))
+                                        .toBrief()),
+                it ->
+                        new BriefDraft(it)
+                                .system(new SystemNeed(Strength.NONE, Optional.empty()))
+                                .toBrief());
+    }
+}

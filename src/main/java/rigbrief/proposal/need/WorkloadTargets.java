@@ -1,0 +1,240 @@
+package rigbrief.proposal.need;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import rigbrief.assess.Assessment;
+import rigbrief.assess.Prediction;
+import rigbrief.assess.Promise;
+import rigbrief.brief.Brief;
+import rigbrief.brief.BriefDraft;
+import rigbrief.brief.WorkloadNeed;
+import rigbrief.brief.WorkloadNeed.Target;
+
+/** What is asked of workloads: their speed, and that they run at all. */
+final class WorkloadTargets {
+    /** Looser targets go down in steps of one hundredth of what was asked. */
+    private static final int SHARES = 100;
+
+    private WorkloadTargets() {}
+
+    /** Adds the musts on speed. */
+    static void addMusts(Brief brief, List<Need> needs) {
+        for (WorkloadNeed need : brief.workloads()) {
+            need.must().ifPresent(target -> needs.add(must(need, target)));
+        }
+    }
+
+    /** Adds that each workload of which no speed is asked for runs at all. */
+    static void addPresences(Brief brief, List<Need> needs) {
+        for (WorkloadNeed need : brief.workloads()) {
+            if (need.must().isPresent()) {
+                continue;
+            }
+            String name = need.use() + " at all";
+            needs.add(
+                    Need.whole(
+                            need.use(),
+                            name,
+                            Need.Kind.PRESENCE,
+                            new Level("at all", it -> withWorkload(it, need)),
+                            it -> without(it, need.use())));
+        }
+        if (!brief.atOnce().isEmpty()) {
+            String words = String.join(", ", brief.atOnce());
+            needs.add(
+                    Need.whole(
+                            "at-once",
+                            "open beside: " + words,
+                            Need.Kind.MUST,
+                            new Level(
+                                    words,
+                                    it -> new BriefDraft(it).atOnce(brief.atOnce()).toBrief()),
+                            it -> new BriefDraft(it).atOnce(List.of()).toBrief()));
+        }
+    }
+
+    /** Adds the wishes on speed. */
+    static void addWishes(Brief brief, List<Need> needs) {
+        for (WorkloadNeed need : brief.workloads()) {
+            need.wish().ifPresent(target -> needs.add(need(need, target, Need.Kind.WISH)));
+        }
+    }
+
+    private static Need must(WorkloadNeed need, Target target) {
+        return need(need, target, Need.Kind.MUST);
+    }
+
+    private static Need need(WorkloadNeed need, Target target, Need.Kind kind) {
+        List<Level> looser = new ArrayList<>();
+        for (int share = SHARES - 1; share > 0; share--) {
+            looser.add(level(need, scaled(target, share / (double) SHARES)));
+        }
+        return new Need(
+                need.use(),
+                need.use() + " " + words(target),
+                kind,
+                level(need, target),
+                it -> without(it, need.use()),
+                it -> withTarget(it, need, Optional.empty()),
+                looser,
+                stepped(target, false).map(step -> level(need, step)),
+                stepped(target, true).map(step -> level(need, step)),
+                it -> reached(it, need.use(), target));
+    }
+
+    private static Level level(WorkloadNeed need, Target target) {
+        return new Level(words(target), it -> withTarget(it, need, Optional.of(target)));
+    }
+
+    /** A target in words, with units. */
+    static String words(Target target) {
+        List<String> words = new ArrayList<>();
+        target.averageFps().ifPresent(fps -> words.add("average %s fps".formatted(plain(fps))));
+        target.lowFps().ifPresent(fps -> words.add("1 %% low %s fps".formatted(plain(fps))));
+        target.finishWithinS().ifPresent(s -> words.add("within %s s".formatted(plain(s))));
+        return String.join(", ", words);
+    }
+
+    static String plain(double value) {
+        return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+    }
+
+    /** A share of a target: rates shrink, times grow. */
+    private static Target scaled(Target target, double share) {
+        return new Target(
+                times(target.averageFps(), share),
+                times(target.lowFps(), share),
+                times(target.finishWithinS(), 1 / share));
+    }
+
+    private static OptionalDouble times(OptionalDouble value, double factor) {
+        return value.isEmpty()
+                ? value
+                : OptionalDouble.of(
+                        BigDecimal.valueOf(value.getAsDouble() * factor)
+                                .setScale(1, RoundingMode.HALF_UP)
+                                .doubleValue());
+    }
+
+    /** One usual step of the leading figure; the others keep their ratio to it, in whole units. */
+    private static Optional<Target> stepped(Target target, boolean harder) {
+        boolean frames = target.averageFps().isPresent() || target.lowFps().isPresent();
+        if (!frames) {
+            double asked = target.finishWithinS().orElse(0);
+            OptionalInt step = harder ? Ladder.SECONDS.under(asked) : Ladder.SECONDS.over(asked);
+            return step.isEmpty() ? Optional.empty() : Optional.of(finish(step.getAsInt()));
+        }
+        double lead = target.averageFps().orElse(target.lowFps().orElse(0));
+        OptionalInt step = harder ? Ladder.FPS.over(lead) : Ladder.FPS.under(lead);
+        if (step.isEmpty()) {
+            return Optional.empty();
+        }
+        double ratio = step.getAsInt() / lead;
+        return Optional.of(
+                new Target(
+                        whole(target.averageFps(), ratio),
+                        whole(target.lowFps(), ratio),
+                        OptionalDouble.empty()));
+    }
+
+    private static Target finish(double seconds) {
+        return new Target(
+                OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.of(seconds));
+    }
+
+    private static OptionalDouble whole(OptionalDouble value, double ratio) {
+        return value.isEmpty()
+                ? value
+                : OptionalDouble.of(Math.max(1, Math.round(value.getAsDouble() * ratio)));
+    }
+
+    /** The brief with a workload's must set; a workload that is not there is put back. */
+    private static Brief withTarget(Brief brief, WorkloadNeed original, Optional<Target> must) {
+        List<WorkloadNeed> needs = new ArrayList<>();
+        boolean there = false;
+        for (WorkloadNeed need : brief.workloads()) {
+            boolean same = need.use().equals(original.use());
+            there |= same;
+            needs.add(same ? of(need, must) : need);
+        }
+        if (!there && must.isPresent()) {
+            needs.add(of(original, must));
+        }
+        return new BriefDraft(brief).workloads(needs).toBrief();
+    }
+
+    private static WorkloadNeed of(WorkloadNeed need, Optional<Target> must) {
+        return new WorkloadNeed(need.use(), must, need.wish(), need.weight(), need.settings());
+    }
+
+    private static Brief withWorkload(Brief brief, WorkloadNeed original) {
+        boolean there =
+                brief.workloads().stream().anyMatch(need -> need.use().equals(original.use()));
+        List<WorkloadNeed> needs = new ArrayList<>(brief.workloads());
+        if (!there) {
+            needs.add(of(original, Optional.empty()));
+        }
+        return new BriefDraft(brief).workloads(needs).toBrief();
+    }
+
+    private static Brief without(Brief brief, String use) {
+        List<WorkloadNeed> needs = new ArrayList<>(brief.workloads());
+        needs.removeIf(need -> need.use().equals(use));
+        return new BriefDraft(brief).workloads(needs).toBrief();
+    }
+
+    /** What a build surely reaches of a target, no more than was asked. */
+    private static String reached(Assessment it, String use, Target asked) {
+        List<String> words = new ArrayList<>();
+        for (Prediction prediction : it.predictions()) {
+            for (Promise promise : prediction.promises()) {
+                boolean meant =
+                        promise.use().equals(use)
+                                && askedBy(promise, asked)
+                                && words.stream().noneMatch(w -> w.startsWith(lead(promise)));
+                if (meant) {
+                    words.add(reached(promise));
+                }
+            }
+        }
+        boolean notAtAll = words.stream().allMatch(word -> word.endsWith(" 0 fps"));
+        return notAtAll ? "not run at all" : String.join(", ", words);
+    }
+
+    private static boolean askedBy(Promise promise, Target asked) {
+        OptionalDouble value =
+                switch (promise.measure()) {
+                    case AVERAGE -> asked.averageFps();
+                    case LOW -> asked.lowFps();
+                    case FINISH -> asked.finishWithinS();
+                };
+        return value.isPresent() && value.getAsDouble() == promise.required();
+    }
+
+    private static String lead(Promise promise) {
+        return switch (promise.measure()) {
+            case AVERAGE -> "average ";
+            case LOW -> "1 % low ";
+            case FINISH -> "within ";
+        };
+    }
+
+    private static String reached(Promise promise) {
+        boolean finish = promise.measure() == Promise.Measure.FINISH;
+        double capped = promise.met() ? promise.required() : promise.sure();
+        if (!Double.isFinite(capped) || capped > 1e9) {
+            return lead(promise) + "any time";
+        }
+        BigDecimal rounded =
+                BigDecimal.valueOf(capped)
+                        .setScale(1, finish ? RoundingMode.CEILING : RoundingMode.FLOOR);
+        return lead(promise)
+                + rounded.stripTrailingZeros().toPlainString()
+                + (finish ? " s" : " fps");
+    }
+}

@@ -1,0 +1,190 @@
+package rigbrief.proposal.solve;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import rigbrief.assess.Assessment;
+import rigbrief.assess.Assessor;
+import rigbrief.brief.Brief;
+import rigbrief.build.Build;
+import rigbrief.catalogue.Catalogue;
+import rigbrief.part.Slot;
+import rigbrief.presolve.Candidate;
+import rigbrief.rule.Rule;
+import rigbrief.rule.Rules;
+import rigbrief.rule.need.CeilingRule;
+import rigbrief.search.Certificate;
+import rigbrief.search.Certifier;
+import rigbrief.search.Objective;
+import rigbrief.search.Problem;
+import rigbrief.search.SearchSpace;
+import rigbrief.search.Standing;
+import rigbrief.search.TwoStage;
+
+/**
+ * Asks the certifier one brief at a time. Holds nothing of a brief, so that it may be used from
+ * several threads.
+ *
+ * @param catalogue the catalogue
+ * @param steps most steps of the certifier for one brief
+ * @param stop asked now and then; true ends every search early
+ */
+public record Solving(Catalogue catalogue, long steps, BooleanSupplier stop) {
+    /** The same with another limit on steps. */
+    public Solving within(long otherSteps) {
+        return new Solving(catalogue, otherSteps, stop);
+    }
+
+    /** Whether some build keeps every rule under a brief. */
+    public Answer exists(Brief brief, List<Build> known) {
+        for (Build build : known) {
+            if (fits(build, brief)) {
+                return Answer.YES;
+            }
+        }
+        return first(brief).answer();
+    }
+
+    /** Any build under a brief. */
+    public Least first(Brief brief) {
+        if (stop.getAsBoolean()) {
+            return notKnown(0);
+        }
+        SearchSpace space = SearchSpace.of(brief, catalogue);
+        if (space.candidates().impossible()) {
+            return none(0);
+        }
+        return first(space.within(CeilingRule.limitMinor(brief)));
+    }
+
+    /** Any build of a problem. */
+    public Least first(Problem problem) {
+        return answer(certifier(problem).untilFirst().run(Optional.empty()));
+    }
+
+    /**
+     * The least total under a brief.
+     *
+     * @param known builds to start from; those that break a rule are passed over
+     */
+    public Least least(Brief brief, List<Build> known) {
+        if (stop.getAsBoolean()) {
+            return notKnown(0);
+        }
+        SearchSpace space = SearchSpace.of(brief, catalogue);
+        if (space.candidates().impossible()) {
+            return none(0);
+        }
+        Problem problem = space.within(CeilingRule.limitMinor(brief));
+        Optional<Standing> start = cheapest(standings(problem, withLess(known)));
+        Certificate certificate = certifier(problem).run(start);
+        return answer(certificate.complete() ? certificate : polished(problem, certificate));
+    }
+
+    /** What the steps did not reach may lie next to what they did. */
+    private Certificate polished(Problem problem, Certificate certificate) {
+        return new TwoStage(1, 0, 1, stop)
+                .polished(problem, Objective.leastMoney(), certificate.best().stream().toList())
+                .map(certificate::with)
+                .orElse(certificate);
+    }
+
+    /**
+     * Some builds, and each without one of the parts it can do without: what a must alone asked for
+     * is idle once nobody asks for it.
+     */
+    private static List<Build> withLess(List<Build> builds) {
+        List<Build> all = new ArrayList<>(builds);
+        for (Build build : builds) {
+            for (Slot slot : Slot.values()) {
+                if (!slot.required() && build.has(slot)) {
+                    all.add(build.without(slot));
+                }
+            }
+        }
+        return all;
+    }
+
+    private static Optional<Standing> cheapest(List<Standing> standings) {
+        Standing cheapest = null;
+        for (Standing standing : standings) {
+            cheapest = standing.betterThan(cheapest, Objective.leastMoney()) ? standing : cheapest;
+        }
+        return Optional.ofNullable(cheapest);
+    }
+
+    private Certifier certifier(Problem problem) {
+        return new Certifier(problem, Objective.leastMoney(), steps, stop, List.of());
+    }
+
+    private static Least none(long steps) {
+        return new Least(Optional.empty(), 0, Answer.NO, steps);
+    }
+
+    private static Least notKnown(long steps) {
+        return new Least(Optional.empty(), 0, Answer.NOT_KNOWN, steps);
+    }
+
+    private static Least answer(Certificate certificate) {
+        if (certificate.best().isEmpty()) {
+            return certificate.complete()
+                    ? none(certificate.steps())
+                    : notKnown(certificate.steps());
+        }
+        long reached = certificate.best().get().totalMinor();
+        long bound =
+                certificate.complete()
+                        ? reached
+                        : Math.max(0, (long) Math.ceil(-certificate.bound() - 1e-6));
+        return new Least(
+                certificate.best(), Math.min(bound, reached), Answer.YES, certificate.steps());
+    }
+
+    /** The sound ones of some builds as standings of a problem. */
+    public static List<Standing> standings(Problem problem, List<Build> builds) {
+        return placed(problem, builds).stream().filter(Standing::sound).toList();
+    }
+
+    /**
+     * Builds as standings of a problem, broken ones too. A part that is none of its candidates
+     * gives way to the first of its slot.
+     */
+    public static List<Standing> placed(Problem problem, List<Build> builds) {
+        List<Standing> standings = new ArrayList<>();
+        for (Build build : builds) {
+            List<Candidate> choices = new ArrayList<>();
+            for (Slot slot : Slot.values()) {
+                choices.add(choice(problem.candidates().of(slot), build, slot));
+            }
+            standings.add(problem.standing(choices));
+        }
+        return standings;
+    }
+
+    private static Candidate choice(List<Candidate> candidates, Build build, Slot slot) {
+        for (Candidate candidate : candidates) {
+            boolean same =
+                    build.has(slot)
+                            ? !candidate.none()
+                                    && candidate.partOrNull().id().equals(build.part(slot).id())
+                                    && candidate.pieces() == build.pieces(slot)
+                            : candidate.none();
+            if (same) {
+                return candidate;
+            }
+        }
+        return candidates.get(0);
+    }
+
+    /** Whether a whole build keeps every rule under a brief. */
+    public boolean fits(Build build, Brief brief) {
+        Assessment it = new Assessor(brief, catalogue).assess(build);
+        for (Rule rule : Rules.ALL) {
+            if (rule.forbids(rule.check(it))) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

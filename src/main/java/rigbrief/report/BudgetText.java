@@ -1,0 +1,364 @@
+package rigbrief.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rigbrief.proposal.budget.Budget;
+import rigbrief.proposal.budget.CeilingStep;
+import rigbrief.proposal.budget.FrontStep;
+import rigbrief.proposal.budget.GoalTotal;
+import rigbrief.proposal.budget.NeedPrice;
+import rigbrief.proposal.budget.Variant;
+import rigbrief.proposal.front.Knee;
+import rigbrief.proposal.need.Need;
+import rigbrief.proposal.solve.Least;
+
+/** What the goals of a brief cost, in plain text. */
+public final class BudgetText implements Report<Budget> {
+    private static final ReportInfo INFO =
+            ReportInfo.text("budget-text", "what the goals of a brief cost, for people");
+
+    /** More points of a front than this tell a reader nothing; the CSV has them all. */
+    private static final int MOST_POINTS = 12;
+
+    private static final int NEED_WIDTH = 34;
+
+    private final FrontPlot.Letters letters;
+
+    /** A text that draws with the letters that every terminal has. */
+    public BudgetText() {
+        this(false);
+    }
+
+    /**
+     * A text.
+     *
+     * @param unicode whether it may draw with letters beyond ASCII
+     */
+    public BudgetText(boolean unicode) {
+        this.letters = unicode ? FrontPlot.Letters.UNICODE : FrontPlot.Letters.ASCII;
+    }
+
+    @Override
+    public ReportInfo info() {
+        return INFO;
+    }
+
+    @Override
+    public String write(Budget budget, Style style) {
+        TextPage page = new TextPage(style);
+        new Writing(page, budget, letters).document();
+        return page.toString();
+    }
+
+    private static final class Writing {
+        private final TextPage page;
+        private final Budget budget;
+        private final BudgetWords words;
+        private final FrontPlot.Letters letters;
+
+        Writing(TextPage page, Budget budget, FrontPlot.Letters letters) {
+            this.page = page;
+            this.budget = budget;
+            this.words = new BudgetWords(budget.brief());
+            this.letters = letters;
+        }
+
+        void document() {
+            head();
+            if (budget.partial()) {
+                page.paragraph(0, "Called off before all was answered: what follows is partial.");
+            }
+            if (budget.clash().isPresent()) {
+                new ClashText(page, budget.brief()).write(budget.clash().get());
+            } else {
+                everything();
+                goals();
+                prices();
+                front();
+                ceiling();
+            }
+            page.blank();
+        }
+
+        private void head() {
+            page.paragraph(
+                    0,
+                    "Brief \"%s\" for %s: %s."
+                            .formatted(
+                                    budget.brief().name(),
+                                    budget.brief().client(),
+                                    budget.clash().isPresent()
+                                            ? "no build meets its musts at any price"
+                                            : "what its goals cost"));
+            page.paragraph(
+                    0,
+                    "Ceiling %s all in%s. Catalogue \"%s\" of %s: %d parts, %d offers."
+                            .formatted(
+                                    budget.brief().ceiling(),
+                                    budget.brief().quantity() > 1
+                                            ? " for " + budget.brief().quantity() + " machines"
+                                            : "",
+                                    budget.catalogue().name(),
+                                    budget.catalogue().asOf(),
+                                    budget.catalogue().partCount(),
+                                    budget.catalogue().offerCount()));
+        }
+
+        private void everything() {
+            Least musts = budget.musts();
+            page.blank();
+            page.chapter(
+                    "EVERY MUST TOGETHER",
+                    musts.best().isPresent() ? words.money(musts.totalMinor()) : "not found");
+            page.paragraph(0, proof(musts));
+            over(musts);
+            if (!budget.binding().isEmpty()) {
+                page.paragraph(
+                        0,
+                        "What holds it up; were any one of these to give way, it could be less:");
+                budget.binding().forEach(line -> page.hanging("  - ", line));
+            }
+            budget.wishesToo()
+                    .ifPresent(
+                            least ->
+                                    page.paragraph(0, "With every wish met too: " + wishes(least)));
+        }
+
+        private String wishes(Least least) {
+            return switch (least.answer()) {
+                case NO -> "no build can do that at any price.";
+                case NOT_KNOWN ->
+                        least.steps() == 0 ? "not tried." : "none was found in the steps allowed.";
+                case YES ->
+                        words.money(least.totalMinor())
+                                + (least.proven() ? ", proven." : ", not proven to be the least.");
+            };
+        }
+
+        private String proof(Least least) {
+            if (least.best().isEmpty()) {
+                return "No build was found in the steps allowed, and it is not proven that there is none.";
+            }
+            return least.proven()
+                    ? "Proven: no build in this catalogue meets every must for less."
+                    : "Not proven: a build for as little as %s is not ruled out."
+                            .formatted(words.money(least.boundMinor()));
+        }
+
+        private void over(Least musts) {
+            long ceiling = budget.brief().ceiling().minorUnits();
+            if (musts.best().isPresent() && musts.totalMinor() > ceiling) {
+                page.paragraph(
+                        0,
+                        "That is %s over the ceiling: under it no build meets every must."
+                                .formatted(words.money(musts.totalMinor() - ceiling)));
+            }
+        }
+
+        private void goals() {
+            if (budget.goals().isEmpty()) {
+                return;
+            }
+            page.section("The least total that reaches one goal");
+            TextTable table =
+                    new TextTable()
+                            .left("goal", NEED_WIDTH)
+                            .left("kind", 4)
+                            .right("alone")
+                            .right("with every must");
+            for (GoalTotal goal : budget.goals()) {
+                table.row(
+                        goal.need().name(),
+                        goal.need().kind() == Need.Kind.WISH ? "wish" : "must",
+                        words.least(goal.alone()),
+                        words.least(goal.together()));
+            }
+            page.table(table);
+            page.paragraph(
+                    2,
+                    "In %s. A star: a lesser total is not ruled out in the steps allowed."
+                            .formatted(budget.brief().currency().getCurrencyCode()));
+        }
+
+        private void prices() {
+            if (budget.prices().isEmpty()) {
+                return;
+            }
+            page.section("What each must costs, by solving again without it and a step beside it");
+            TextTable table =
+                    new TextTable()
+                            .left("must", NEED_WIDTH)
+                            .left("instead", 18)
+                            .right("least total")
+                            .right("utility");
+            for (NeedPrice price : budget.prices()) {
+                price(table, price);
+            }
+            page.table(table);
+            page.paragraph(
+                    2,
+                    "Least total: against %s with every must. Utility: of the best build found under the ceiling, by the goals of the brief as it stands, against %s. A star: not proven."
+                            .formatted(
+                                    budget.musts().best().isPresent()
+                                            ? words.plain(budget.musts().totalMinor())
+                                            : "none found",
+                                    budget.ceilingSteps().isEmpty()
+                                            ? "none"
+                                            : Rounded.print(
+                                                    4,
+                                                    budget.ceilingSteps().get(0).from().utility(),
+                                                    "")));
+        }
+
+        private void price(TextTable table, NeedPrice price) {
+            row(table, price.need().name(), price.without());
+            price.softer().ifPresent(variant -> row(table, "", variant));
+            price.harder().ifPresent(variant -> row(table, "", variant));
+        }
+
+        private void row(TextTable table, String need, Variant variant) {
+            table.row(
+                    need,
+                    variant.words(),
+                    words.moneyOf(variant, budget),
+                    BudgetWords.utilityOf(variant, budget));
+        }
+
+        private void front() {
+            List<FrontStep> front = budget.front();
+            page.blank();
+            page.chapter("THE FRONT", "up to " + words.money(budget.upToMinor()));
+            if (front.isEmpty()) {
+                page.paragraph(0, "No build that meets every must was found so far down.");
+                return;
+            }
+            page.paragraph(
+                    0,
+                    "%s; none is both cheaper and better than another."
+                            .formatted(AssessmentText.counted(front.size(), "build")));
+            page.paragraph(0, proof(front));
+            if (front.size() > 1) {
+                page.blank();
+                new FrontPlot(front, budget.brief().currency(), letters)
+                        .lines()
+                        .forEach(page::line);
+                page.paragraph(
+                        2,
+                        "Utility over money in %s. %s"
+                                .formatted(
+                                        budget.brief().currency().getCurrencyCode(), knee(front)));
+            }
+            steps(shown(front));
+        }
+
+        private String knee(List<FrontStep> front) {
+            Optional<FrontStep> knee = front.stream().filter(FrontStep::knee).findFirst();
+            String letter = letters == FrontPlot.Letters.ASCII ? "K" : "\u25c6";
+            return knee.map(
+                            step ->
+                                    "%s is the knee, %s: %s."
+                                            .formatted(
+                                                    letter,
+                                                    words.money(step.totalMinor()),
+                                                    Knee.MEANING))
+                    .orElse("There is no knee: no build lies above the line from end to end.");
+        }
+
+        private String proof(List<FrontStep> front) {
+            if (budget.frontProven()) {
+                return "Proven: no build of this catalogue is missing.";
+            }
+            double gap = front.stream().mapToDouble(FrontStep::gap).max().orElse(0);
+            return "Not proven: builds better by up to %s of utility are not ruled out; gaps stand at each point."
+                    .formatted(
+                            Rounded.gap(3, gap).map(Object::toString).orElse("an unknown amount"));
+        }
+
+        /** The ends, the knee, and between them what is farthest apart in utility. */
+        private static List<FrontStep> shown(List<FrontStep> front) {
+            List<FrontStep> shown = new ArrayList<>();
+            FrontStep last = front.get(front.size() - 1);
+            double least = (last.utility() - front.get(0).utility()) / (MOST_POINTS - 2);
+            for (FrontStep step : front) {
+                boolean far =
+                        shown.isEmpty()
+                                || step.utility() - shown.get(shown.size() - 1).utility() >= least;
+                if (far || step.knee() || step == last) {
+                    shown.add(step);
+                }
+            }
+            return shown;
+        }
+
+        private void steps(List<FrontStep> shown) {
+            page.section(
+                    shown.size() < budget.front().size()
+                            ? "Some of them; --format csv lists them all"
+                            : "Step by step");
+            TextTable table =
+                    new TextTable()
+                            .right("total")
+                            .right("utility")
+                            .right("gap")
+                            .left("promises", 50);
+            FrontStep before = null;
+            for (FrontStep step : shown) {
+                table.remarked(
+                        before == null ? "" : words.step(before, step),
+                        words.plain(step.totalMinor()),
+                        Rounded.print(4, step.utility(), ""),
+                        step.gap() == 0
+                                ? "-"
+                                : Rounded.gap(3, step.gap()).map(Object::toString).orElse("?"),
+                        (step.knee() ? "Knee. " : "")
+                                + BudgetWords.rates(step.rates())
+                                + ", "
+                                + Rounded.print(1, step.noiseDba(), " dB(A)"));
+                before = step;
+            }
+            page.table(table);
+        }
+
+        private void ceiling() {
+            if (budget.ceilingSteps().isEmpty()) {
+                return;
+            }
+            page.blank();
+            page.chapter("THE CEILING", budget.brief().ceiling().toString());
+            if (budget.ceilingSteps().stream().allMatch(step -> step.gained() == 0)) {
+                page.paragraph(0, nothing());
+                return;
+            }
+            TextTable table =
+                    new TextTable()
+                            .right("ceiling")
+                            .right("best total")
+                            .right("utility")
+                            .left("what changes", 44);
+            for (CeilingStep step : budget.ceilingSteps()) {
+                FrontStep from = step.moreMinor() < 0 ? step.to() : step.from();
+                FrontStep to = step.moreMinor() < 0 ? step.from() : step.to();
+                boolean same = from.totalMinor() == to.totalMinor();
+                String bought = step.moreMinor() < 0 ? "the last bought " : "the next would buy ";
+                table.row(
+                        words.more(step.moreMinor()),
+                        words.plain(step.to().totalMinor()),
+                        BudgetWords.utility(step.gained()),
+                        same ? "nothing" : bought + words.step(from, to));
+            }
+            page.table(table);
+        }
+
+        private String nothing() {
+            CeilingStep first = budget.ceilingSteps().get(0);
+            CeilingStep last = budget.ceilingSteps().get(budget.ceilingSteps().size() - 1);
+            long ceiling = budget.brief().ceiling().minorUnits();
+            return "The best build found costs %s, so no ceiling from %s to %s changes it."
+                    .formatted(
+                            words.money(first.from().totalMinor()),
+                            words.plain(ceiling + first.moreMinor()),
+                            words.plain(ceiling + last.moreMinor()));
+        }
+    }
+}
