@@ -82,7 +82,10 @@ final class OrderSteps {
                 sheet.draft()
                         .buying(
                                 new Brief.Buying(
-                                        buying.suppliers(), buying.atMostSuppliers(), days))
+                                        buying.suppliers(),
+                                        buying.atMostSuppliers(),
+                                        days,
+                                        buying.variants()))
                         .toBrief(),
                 days.isEmpty()
                         ? "Parts may take as long as they take."
@@ -96,7 +99,12 @@ final class OrderSteps {
         return new Answer(
                 text(shops),
                 sheet.draft()
-                        .buying(new Brief.Buying(buying.suppliers(), shops, buying.withinDays()))
+                        .buying(
+                                new Brief.Buying(
+                                        buying.suppliers(),
+                                        shops,
+                                        buying.withinDays(),
+                                        buying.variants()))
                         .toBrief(),
                 shops.isEmpty()
                         ? "Each part may come from whichever shop makes the whole cheapest."

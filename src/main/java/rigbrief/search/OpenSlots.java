@@ -3,6 +3,7 @@ package rigbrief.search;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.IntPredicate;
@@ -41,6 +42,12 @@ final class OpenSlots {
                             List.of(List.of(Slot.CASE, Slot.SUPPLY))));
 
     private static final int ROUNDS = 2;
+
+    /** Stands for no board yet among the numbers of places. */
+    private static final int NO_PLACES = -1;
+
+    /** Most pairs whose drives are remembered. */
+    private static final int MOST_KNOWN = 200;
 
     /** Slots that lose points beside a processor and a card. */
     private static final List<Slot> LOSING =
@@ -91,7 +98,7 @@ final class OpenSlots {
     private Drives drivesAtRoot;
     private Drives drivesBesidePair;
     private Drives drivesOnBoard;
-    private final Map<Integer, Drives> drivesByPlaces = new HashMap<>();
+    private final Map<Outlook.Pair, Map<Integer, Drives>> drivesKnown = new IdentityHashMap<>();
     private boolean pairReckoned;
     private final long[][] leastSum;
     private final double[][][] netSum;
@@ -505,8 +512,15 @@ final class OpenSlots {
         }
         pairReckoned = true;
         if (outlook.drivesMatter()) {
-            drivesByPlaces.clear();
-            boundDrives(PAIR, drivesBesidePair, NO_LOSS);
+            drivesBesidePair =
+                    drivesKnown(unfinished)
+                            .computeIfAbsent(
+                                    NO_PLACES,
+                                    any -> {
+                                        Drives drives = newDrives();
+                                        boundDrives(PAIR, drives, NO_LOSS);
+                                        return drives;
+                                    });
         }
     }
 
@@ -526,10 +540,24 @@ final class OpenSlots {
         }
         if (order.get(level) == Slot.BOARD && level < firstDrive && objective.perPoint() > 0) {
             drivesOnBoard =
-                    drivesByPlaces.computeIfAbsent(
-                            outlook.m2Places(unfinished), any -> drivesOnBoard(unfinished));
+                    drivesKnown(unfinished)
+                            .computeIfAbsent(
+                                    outlook.m2Places(unfinished), any -> drivesOnBoard(unfinished));
         }
         return true;
+    }
+
+    /** What is known of both drives beside a pair, by places on the board. */
+    private Map<Integer, Drives> drivesKnown(Unfinished unfinished) {
+        if (drivesKnown.size() > MOST_KNOWN) {
+            drivesKnown.clear();
+        }
+        return drivesKnown.computeIfAbsent(
+                outlook.drivesMatter() ? unfinished.pair() : null, any -> new HashMap<>());
+    }
+
+    private Drives newDrives() {
+        return new Drives(tables[firstDrive].size(), sets, worth.length);
     }
 
     /**
@@ -537,7 +565,7 @@ final class OpenSlots {
      * beside every pair, on all boards with as many places.
      */
     private Drives drivesOnBoard(Unfinished unfinished) {
-        Drives drives = new Drives(tables[firstDrive].size(), sets, worth.length);
+        Drives drives = newDrives();
         boundDrives(
                 outlook.drivesMatter() ? PAIR : 0,
                 drives,

@@ -174,17 +174,27 @@ final class OrderNeeds {
 
     private static Brief withSuppliers(Brief brief, List<String> suppliers) {
         Buying buying = brief.buying();
-        return with(brief, new Buying(suppliers, buying.atMostSuppliers(), buying.withinDays()));
+        return with(
+                brief,
+                new Buying(
+                        suppliers,
+                        buying.atMostSuppliers(),
+                        buying.withinDays(),
+                        buying.variants()));
     }
 
     private static Brief withMost(Brief brief, OptionalInt most) {
         Buying buying = brief.buying();
-        return with(brief, new Buying(buying.suppliers(), most, buying.withinDays()));
+        return with(
+                brief,
+                new Buying(buying.suppliers(), most, buying.withinDays(), buying.variants()));
     }
 
     private static Brief withDays(Brief brief, OptionalInt days) {
         Buying buying = brief.buying();
-        return with(brief, new Buying(buying.suppliers(), buying.atMostSuppliers(), days));
+        return with(
+                brief,
+                new Buying(buying.suppliers(), buying.atMostSuppliers(), days, buying.variants()));
     }
 
     private static Brief with(Brief brief, Buying buying) {
