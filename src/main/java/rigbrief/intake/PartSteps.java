@@ -35,7 +35,7 @@ final class PartSteps {
                                         + " (GB), of which each holds about 300 photographs; a"
                                         + " number of your own may be typed.")
                         .explain(
-                                "A GB also holds about a quarter of an hour of"
+                                "One GB also holds about a quarter of an hour of"
                                         + " fine film. Room for the games and programs you chose"
                                         + " is reckoned as well; whichever is more counts.")
                         .choices(Levels.STORAGE)

@@ -304,7 +304,9 @@ public final class Certifier {
             } else {
                 return Bounder.IMPOSSIBLE;
             }
-            if (looks == LOOKS && objective.perPoint() > 0 && !outlook.lookAtCases(unfinished)) {
+            if (looks == LOOKS
+                    && objective.perPoint() > 0
+                    && !outlook.sound().lookAtCases(unfinished)) {
                 return Bounder.IMPOSSIBLE;
             }
             if (looks >= 2) {
@@ -325,9 +327,13 @@ public final class Certifier {
         int cooler = order.indexOf(Slot.COOLER);
         int supply = order.indexOf(Slot.SUPPLY);
         return slots.keep(
-                        PAIR, cooler, i -> outlook.coolEnough(processor, (Cooler) part(cooler, i)))
+                        PAIR,
+                        cooler,
+                        i -> outlook.sound().coolEnough(processor, (Cooler) part(cooler, i)))
                 && slots.keep(
-                        PAIR, supply, i -> outlook.canFeed((Supply) part(supply, i), card, pair));
+                        PAIR,
+                        supply,
+                        i -> outlook.load().canFeed((Supply) part(supply, i), card, pair));
     }
 
     private Part part(int level, int index) {
@@ -391,7 +397,9 @@ public final class Certifier {
     /** Decides a level's slot, and what follows from it; the bound of what can still come of it. */
     private Bounder.Bound choose(int level, Candidate candidate) {
         unfinished.decide(candidate);
-        if (!slots.push(level, candidate) || !kept(level) || !outlook.carriesOn(unfinished)) {
+        if (!slots.push(level, candidate)
+                || !kept(level)
+                || !outlook.load().carriesOn(unfinished)) {
             return Bounder.IMPOSSIBLE;
         }
         // The bound is cheaper than asking every rule about every open candidate, so it comes
@@ -406,7 +414,7 @@ public final class Certifier {
         return candidate.slot() == Slot.FANS
                 && unfinished.has(Slot.CASE)
                 && unfinished.has(Slot.COOLER)
-                && !outlook.coolEnough(unfinished, candidate);
+                && !outlook.sound().coolEnough(unfinished, candidate);
     }
 
     private record Branch(Candidate candidate, Bounder.Bound bound) {}

@@ -47,7 +47,7 @@ final class Losses {
         this.workloadsWeight = brief.wishes().weight("workloads") * FULL;
         this.quietWeight = brief.wishes().weight("quiet") * FULL;
         this.energyWeight = brief.wishes().weight("energy") * FULL;
-        this.roomWeight = brief.wishes().weight("upgrade-room") * FULL / Outlook.ROOM_PARTS;
+        this.roomWeight = brief.wishes().weight("upgrade-room") * FULL / RoomOutlook.ROOM_PARTS;
     }
 
     /** What each candidate of a slot loses beside a processor and a card, by index. */
@@ -87,7 +87,9 @@ final class Losses {
 
     /** What a candidate loses whatever else is decided: its watts, where its slot has some. */
     double open(Candidate candidate) {
-        return candidate.none() || !Outlook.drawsOfItsOwn(candidate.slot()) ? 0 : watts(candidate);
+        return candidate.none() || !LoadOutlook.drawsOfItsOwn(candidate.slot())
+                ? 0
+                : watts(candidate);
     }
 
     private double energyLoss(double kwh) {
@@ -110,9 +112,10 @@ final class Losses {
     /** A supply's share of energy, sound and spare watts. */
     private double[] supplies(Outlook.Pair pair) {
         double bestEnergy = outlook.energy(pair.bounds().kwhPerYear());
-        double leastLevelDba = outlook.openLevelDba(pair);
+        double leastLevelDba = outlook.sound().openLevelDba(pair);
         double bestQuiet = quiet(leastLevelDba);
-        double bestSpare = outlook.spareShare(outlook.mostSupplyW(), pair.sustainedW());
+        double bestSpare =
+                outlook.room().spareShare(outlook.room().mostSupplyW(), pair.sustainedW());
         return each(
                 Slot.SUPPLY,
                 candidate -> {
@@ -130,10 +133,10 @@ final class Losses {
                                                                 leastLevelDba,
                                                                 pair.bounds(),
                                                                 supply,
-                                                                outlook.mostDampingDb()))
+                                                                outlook.sound().mostDampingDb()))
                                                 - bestQuiet);
                     }
-                    double spare = outlook.spareShare(supply.watts(), pair.sustainedW());
+                    double spare = outlook.room().spareShare(supply.watts(), pair.sustainedW());
                     return Math.min(0, loss + roomWeight * (spare - bestSpare));
                 });
     }
@@ -148,20 +151,23 @@ final class Losses {
                 candidate -> {
                     Board board = (Board) candidate.partOrNull();
                     return roomWeight
-                            * (outlook.boardRoom(processor, board) - Outlook.BOARD_ROOM_PARTS);
+                            * (outlook.room().boardRoom(processor, board)
+                                    - RoomOutlook.BOARD_ROOM_PARTS);
                 });
     }
 
     /** A case that has no room for the next card; nothing where no supply could feed that card. */
     private double[] cases(Graphics card, Outlook.Pair pair) {
         boolean counts =
-                roomWeight > 0 && outlook.feedsNext(outlook.mostSupplyW(), pair.sustainedW());
+                roomWeight > 0
+                        && outlook.room()
+                                .feedsNext(outlook.room().mostSupplyW(), pair.sustainedW());
         return each(
                 Slot.CASE,
                 candidate ->
                         watts(candidate)
                                 + (counts
-                                                && !Outlook.takesNext(
+                                                && !RoomOutlook.takesNext(
                                                         (PcCase) candidate.partOrNull(), card)
                                         ? -roomWeight
                                         : 0));
@@ -225,7 +231,7 @@ final class Losses {
         int modules = ((Memory) candidate.partOrNull()).modules() * candidate.pieces();
         double room =
                 Outlook.clip((board.memorySlots() - modules) / 2.0)
-                        - Outlook.clip((board.memorySlots() - outlook.leastModules()) / 2.0);
+                        - Outlook.clip((board.memorySlots() - outlook.room().leastModules()) / 2.0);
         double speed =
                 WorkloadsGoal.share(outlook.withMemory(it, candidate), brief)
                         - it.pair().workloadsShare();
@@ -253,39 +259,39 @@ final class Losses {
 
     /** The place that a drive takes on a board that is decided. */
     double driveRoom(Unfinished it, Candidate candidate) {
-        return driveRoom(Outlook.m2Places((Board) it.part(Slot.BOARD)), m2(candidate));
+        return driveRoom(RoomOutlook.m2Places((Board) it.part(Slot.BOARD)), m2(candidate));
     }
 
     /** What a case loses in sound and in room for the next card, once the supply is decided. */
     double pcCase(Unfinished it, Candidate candidate, double besidePair) {
-        double loss = outlook.supplyFeedsNext(it) ? besidePair : watts(candidate);
+        double loss = outlook.room().supplyFeedsNext(it) ? besidePair : watts(candidate);
         if (quietWeight == 0) {
             return loss;
         }
-        double level = outlook.leastLevelInCase(it, candidate);
+        double level = outlook.sound().leastLevelInCase(it, candidate);
         if (level == Double.POSITIVE_INFINITY) {
             return Double.NEGATIVE_INFINITY;
         }
         double more =
-                quiet(outlook.atSeat(it, level))
-                        - quiet(outlook.atSeat(it, it.pair().leastLevelDba()));
+                quiet(outlook.sound().atSeat(it, level))
+                        - quiet(outlook.sound().atSeat(it, it.pair().leastLevelDba()));
         return loss + quietWeight * Math.min(0, more);
     }
 
     /** The place that a second drive takes on a board that is decided, beside the first one. */
     double secondRoom(Unfinished it, Candidate first, Candidate second) {
-        return secondRoom(Outlook.m2Places((Board) it.part(Slot.BOARD)), m2(first), m2(second));
+        return secondRoom(RoomOutlook.m2Places((Board) it.part(Slot.BOARD)), m2(first), m2(second));
     }
 
     /** The places that both drives take on a board that is decided. */
     double drivesRoom(Unfinished it, boolean firstInM2, boolean secondInM2) {
-        int places = Outlook.m2Places((Board) it.part(Slot.BOARD));
+        int places = RoomOutlook.m2Places((Board) it.part(Slot.BOARD));
         int first = firstInM2 ? 1 : 0;
         return driveRoom(places, first) + secondRoom(places, first, secondInM2 ? 1 : 0);
     }
 
     private double driveRoom(int places, int taken) {
-        int least = outlook.onlyM2Drives() ? 1 : 0;
+        int least = outlook.room().onlyM2Drives() ? 1 : 0;
         double room = Outlook.clip((places - taken) / 2.0) - Outlook.clip((places - least) / 2.0);
         return roomWeight * Math.min(0, room);
     }
@@ -307,12 +313,13 @@ final class Losses {
             return watts(candidate);
         }
         Outlook.Pair pair = it.pair();
-        double level = outlook.levelWithCooler(it, candidate);
+        double level = outlook.sound().levelWithCooler(it, candidate);
         if (level == Double.POSITIVE_INFINITY) {
             return Double.NEGATIVE_INFINITY;
         }
         double more =
-                quiet(outlook.atSeat(it, level)) - quiet(outlook.atSeat(it, pair.leastLevelDba()));
+                quiet(outlook.sound().atSeat(it, level))
+                        - quiet(outlook.sound().atSeat(it, pair.leastLevelDba()));
         return watts(candidate) + quietWeight * Math.min(0, more);
     }
 

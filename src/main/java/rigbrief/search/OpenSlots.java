@@ -542,7 +542,8 @@ final class OpenSlots {
             drivesOnBoard =
                     drivesKnown(unfinished)
                             .computeIfAbsent(
-                                    outlook.m2Places(unfinished), any -> drivesOnBoard(unfinished));
+                                    outlook.room().m2Places(unfinished),
+                                    any -> drivesOnBoard(unfinished));
         }
         return true;
     }

@@ -1,0 +1,404 @@
+package rigbrief.search;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import rigbrief.assess.Assessment;
+import rigbrief.assess.Foresight;
+import rigbrief.brief.Brief;
+import rigbrief.build.Build;
+import rigbrief.part.Cooler;
+import rigbrief.part.CoolerType;
+import rigbrief.part.Drive;
+import rigbrief.part.Fan;
+import rigbrief.part.Graphics;
+import rigbrief.part.Part;
+import rigbrief.part.PcCase;
+import rigbrief.part.Processor;
+import rigbrief.part.Slot;
+import rigbrief.part.Supply;
+import rigbrief.presolve.Candidate;
+
+/**
+ * Lower bounds on the sound of an unfinished build, and whether it can be kept cool: open air
+ * first, then every case with the best of its coolers and fans, then what is decided.
+ */
+final class SoundOutlook {
+    private static final double CLOSE_DBA = 1e-6;
+
+    /** Stands for the level where no cooler holds the processor. */
+    static final double NO_COOLER = Double.MAX_VALUE;
+
+    private final Problem problem;
+    private final Brief brief;
+    private final Foresight foresight;
+    private final Outlook outlook;
+    private final List<Cooler> coolers = new ArrayList<>();
+    private final List<Candidate> coolersByStrength = new ArrayList<>();
+    private final double mostDampingDb;
+    private final double leastDriveDba;
+    private final Map<AirKey, Foresight.Airs> airs = new HashMap<>();
+    private final Map<List<Object>, Integer> likeCases = new HashMap<>();
+    private final Map<List<Object>, Integer> likeCoolers = new HashMap<>();
+    private final int[] likeCase;
+    private final int[] likeCooler;
+
+    SoundOutlook(Problem problem, Foresight foresight, Outlook outlook) {
+        this.problem = problem;
+        this.brief = problem.assessor().brief();
+        this.foresight = foresight;
+        this.outlook = outlook;
+        double damping = 0;
+        for (Candidate candidate : problem.candidates().of(Slot.CASE)) {
+            damping = Math.max(damping, ((PcCase) candidate.partOrNull()).dampingDb());
+        }
+        this.mostDampingDb = damping;
+        double drive = Double.MAX_VALUE;
+        for (Candidate candidate : problem.candidates().of(Slot.DRIVE)) {
+            drive = Math.min(drive, driveDba(candidate.partOrNull()));
+        }
+        this.leastDriveDba = drive;
+        for (Candidate candidate : problem.candidates().of(Slot.COOLER)) {
+            coolers.add((Cooler) candidate.partOrNull());
+        }
+        coolersByStrength.addAll(problem.candidates().of(Slot.COOLER));
+        coolersByStrength.sort(
+                Comparator.<Candidate>comparingDouble(
+                                c -> c.none() ? 0 : ((Cooler) c.partOrNull()).resistanceKw())
+                        .thenComparingDouble(c -> c.none() ? 0 : ((Cooler) c.partOrNull()).maxDba())
+                        .thenComparingInt(Candidate::index));
+        this.likeCase =
+                problem.candidates().of(Slot.CASE).stream().mapToInt(this::likeCase).toArray();
+        this.likeCooler =
+                problem.candidates().of(Slot.COOLER).stream().mapToInt(this::likeCooler).toArray();
+    }
+
+    double mostDampingDb() {
+        return mostDampingDb;
+    }
+
+    /** The least level with any cooler in open air, in dB(A); {@link #NO_COOLER} without one. */
+    double leastLevelDba(Foresight.Pair bounds, Processor processor, Graphics graphics) {
+        double least = NO_COOLER;
+        for (Cooler cooler : coolers) {
+            if (coolEnough(processor, cooler)) {
+                least =
+                        Math.min(
+                                least,
+                                foresight.leastLevelDba(
+                                        bounds, processor, graphics, cooler, mostDampingDb));
+            }
+        }
+        return least;
+    }
+
+    /** Whether a level is over the most that the brief allows. */
+    boolean tooLoud(double levelDba) {
+        return brief.noise().mustDba().isPresent()
+                && Math.round((levelDba - CLOSE_DBA) * 100)
+                        > brief.noise().mustDba().getAsInt() * 100L;
+    }
+
+    /** Whether a cooler can hold a processor at sustained power, were the case all open. */
+    boolean coolEnough(Processor processor, Cooler cooler) {
+        boolean any = cooler != null || processor.boxedCooler().isPresent();
+        return any && foresight.coolEnough(processor, cooler);
+    }
+
+    /** Least level with a cooler in a case, in dB(A). */
+    double leastLevelDba(
+            Outlook.Pair pair,
+            Processor processor,
+            Graphics graphics,
+            Cooler cooler,
+            PcCase pcCase) {
+        return foresight.leastLevelDba(
+                pair.bounds(), processor, graphics, cooler, pcCase.dampingDb());
+    }
+
+    /** The least level of an unfinished build at the seat; plus infinity when it gets too hot. */
+    double level(Unfinished it, Outlook.Pair pair) {
+        double level = levelOfFans(it, pair);
+        return level == Double.POSITIVE_INFINITY ? level : atSeat(it, level);
+    }
+
+    /** A level of fans with the sound of the drive added, and of the supply once it is decided. */
+    double atSeat(Unfinished it, double levelDba) {
+        double damping =
+                it.has(Slot.CASE) ? ((PcCase) it.part(Slot.CASE)).dampingDb() : mostDampingDb;
+        double drive = it.has(Slot.DRIVE) ? driveDba(it.part(Slot.DRIVE)) : leastDriveDba;
+        double level = foresight.withDrive(levelDba, drive, damping);
+        return it.has(Slot.SUPPLY)
+                ? foresight.withSupply(
+                        level, it.pair().bounds(), (Supply) it.part(Slot.SUPPLY), damping)
+                : level;
+    }
+
+    /** The least level beside a pair of which nothing else is decided. */
+    double openLevelDba(Outlook.Pair pair) {
+        return foresight.withDrive(pair.leastLevelDba(), leastDriveDba, mostDampingDb);
+    }
+
+    private static double driveDba(Part drive) {
+        return drive == null ? 0 : ((Drive) drive).dba();
+    }
+
+    private double levelOfFans(Unfinished it, Outlook.Pair pair) {
+        if (!it.has(Slot.COOLER) || !it.has(Slot.CASE)) {
+            return pair.leastLevelDba();
+        }
+        if (!it.has(Slot.BOARD)) {
+            return leastLevelDba(
+                    pair,
+                    (Processor) it.part(Slot.PROCESSOR),
+                    (Graphics) it.part(Slot.GRAPHICS),
+                    (Cooler) it.part(Slot.COOLER),
+                    (PcCase) it.part(Slot.CASE));
+        }
+        return sheltered(
+                it, it.choices()[Slot.COOLER.ordinal()], it.choices()[Slot.FANS.ordinal()]);
+    }
+
+    /**
+     * Looks at every case beside a pair: heat that has to go through one makes fans turn faster
+     * than in open air. False when no case is cool and quiet enough.
+     */
+    boolean lookAtCases(Unfinished it) {
+        Outlook.Pair pair = it.pair();
+        if (!pair.casesSeen()) {
+            double least = Double.POSITIVE_INFINITY;
+            for (Candidate candidate : problem.candidates().of(Slot.CASE)) {
+                least = Math.min(least, leastLevelInCase(it, candidate));
+            }
+            pair.casesSeen(least);
+        }
+        return pair.leastLevelDba() != Double.POSITIVE_INFINITY && !tooLoud(pair.leastLevelDba());
+    }
+
+    /**
+     * The least level in a case, at the memory's rate once that is decided; over the coolers of
+     * which none is both stronger and quieter than another. Computed once for a pair and a rate.
+     */
+    double leastLevelInCase(Unfinished it, Candidate pcCase) {
+        Shelter key = new Shelter(pcCase.index(), -1, -1, -1, rate(it));
+        return it.pair().inCase().computeIfAbsent(key, any -> computeInCase(it, pcCase));
+    }
+
+    /** The memory's rate once board and memory are decided; 0 before. */
+    private int rate(Unfinished it) {
+        Candidate memory = it.choices()[Slot.MEMORY.ordinal()];
+        return memory == null || !it.has(Slot.BOARD) ? 0 : outlook.rateWith(it, memory);
+    }
+
+    private double computeInCase(Unfinished it, Candidate pcCase) {
+        it.decide(pcCase);
+        double least = leastOverCoolers(it, pcCase);
+        it.undo(Slot.CASE);
+        return least;
+    }
+
+    private double leastOverCoolers(Unfinished it, Candidate pcCase) {
+        PairTable table = problem.tables().pairs(problem);
+        long[] byCase = table.row(pcCase, Slot.COOLER);
+        long[] byProcessor = table.row(it.choices()[Slot.PROCESSOR.ordinal()], Slot.COOLER);
+        double least = Double.POSITIVE_INFINITY;
+        Map<Integer, Double> quietest = new HashMap<>();
+        for (Candidate cooler : coolersByStrength) {
+            boolean fits =
+                    (byCase == null || SlotTable.has(byCase, cooler.index()))
+                            && (byProcessor == null || SlotTable.has(byProcessor, cooler.index()));
+            if (fits && quieterThanStronger(cooler, quietest)) {
+                least = Math.min(least, levelWithCooler(it, cooler));
+            }
+        }
+        return least;
+    }
+
+    private static boolean quieterThanStronger(Candidate candidate, Map<Integer, Double> quietest) {
+        if (candidate.none()) {
+            return true;
+        }
+        Cooler cooler = (Cooler) candidate.partOrNull();
+        int kind = cooler.type() == CoolerType.LIQUID ? airKind(cooler) : 0;
+        Double before = quietest.get(kind);
+        if (before != null && before <= cooler.maxDba()) {
+            return false;
+        }
+        quietest.put(kind, cooler.maxDba());
+        return true;
+    }
+
+    /** Radiators of one size and thickness leave the same places to fans. */
+    private static int airKind(Cooler cooler) {
+        return cooler.radiatorMm() * 1_000 + cooler.thickness().map(l -> l.millimetres()).or(999);
+    }
+
+    /**
+     * The least level with a cooler in the case that is decided and the best fans for it; computed
+     * once for a pair and a memory rate, so without regard to what else memory is.
+     */
+    double levelWithCooler(Unfinished it, Candidate cooler) {
+        Shelter key =
+                new Shelter(
+                        likeCase[it.choices()[Slot.CASE.ordinal()].index()],
+                        likeCooler[cooler.index()],
+                        -1,
+                        -1,
+                        rate(it));
+        return it.pair()
+                .sheltered()
+                .computeIfAbsent(
+                        key,
+                        any ->
+                                computeSheltered(
+                                        it, outlook.bounds(it, it.pair()), cooler, null, false));
+    }
+
+    /**
+     * What the least level in a decided case depends on: indices of case, cooler, fans and memory,
+     * and the memory's rate.
+     */
+    record Shelter(int pcCase, int cooler, int fans, int memory, int mts) {}
+
+    /**
+     * The least level with the case, the cooler and the memory that are decided and some fans, null
+     * for the best ones, whatever drives are chosen; plus infinity when some part gets too hot.
+     * Computed once for a pair.
+     */
+    private double sheltered(Unfinished it, Candidate cooler, Candidate fans) {
+        Candidate memory = it.choices()[Slot.MEMORY.ordinal()];
+        Shelter key =
+                new Shelter(
+                        likeCase[it.choices()[Slot.CASE.ordinal()].index()],
+                        likeCooler[cooler.index()],
+                        fans == null ? -1 : fans.index(),
+                        memory == null ? -1 : memory.index(),
+                        memory == null ? 0 : outlook.rateWith(it, memory));
+        return it.pair()
+                .sheltered()
+                .computeIfAbsent(
+                        key,
+                        any ->
+                                computeSheltered(
+                                        it, outlook.bounds(it, it.pair()), cooler, fans, true));
+    }
+
+    private double computeSheltered(
+            Unfinished it,
+            Foresight.Pair bounds,
+            Candidate cooler,
+            Candidate fans,
+            boolean withMemory) {
+        // Any board will do: air does not ask which.
+        Build build =
+                Build.empty()
+                        .with(
+                                Slot.BOARD,
+                                problem.candidates().of(Slot.BOARD).get(0).partOrNull(),
+                                1);
+        if (!cooler.none()) {
+            build = build.with(Slot.COOLER, cooler.partOrNull(), 1);
+        }
+        for (Slot slot : SHELTERING) {
+            if (it.part(slot) != null && (withMemory || slot != Slot.MEMORY)) {
+                build = build.with(slot, it.part(slot), it.pieces(slot));
+            }
+        }
+        if (fans == null) {
+            return foresight.leastLevelDba(
+                    bounds, problem.assessor().assess(build), airs(it, cooler, build));
+        }
+        return foresight.leastLevelDba(bounds, problem.assessor().assess(with(build, fans)));
+    }
+
+    private static Build with(Build build, Candidate fans) {
+        return fans.none() ? build : build.with(Slot.FANS, fans.partOrNull(), fans.pieces());
+    }
+
+    /** What the fans that go into a case can do there, beside a radiator of one size or none. */
+    private Foresight.Airs airs(Unfinished it, Candidate candidate, Build build) {
+        Candidate pcCase = it.choices()[Slot.CASE.ordinal()];
+        Cooler cooler = (Cooler) candidate.partOrNull();
+        boolean liquid = cooler != null && cooler.type() == CoolerType.LIQUID;
+        AirKey key = new AirKey(likeCase[pcCase.index()], liquid ? airKind(cooler) : 0);
+        return airs.computeIfAbsent(
+                key,
+                any -> {
+                    long[] row = problem.tables().pairs(problem).row(pcCase, Slot.FANS);
+                    List<Assessment> choices = new ArrayList<>();
+                    Set<List<Object>> seen = new HashSet<>();
+                    for (Candidate fans : problem.candidates().of(Slot.FANS)) {
+                        boolean fits = row == null || SlotTable.has(row, fans.index());
+                        if (fits && seen.add(air(fans))) {
+                            choices.add(problem.assessor().assess(with(build, fans)));
+                        }
+                    }
+                    return new Foresight.Airs(choices);
+                });
+    }
+
+    /** What air asks of fans: colours and prices make no wind. */
+    private static List<Object> air(Candidate candidate) {
+        if (candidate.none()) {
+            return List.of();
+        }
+        Fan fan = (Fan) candidate.partOrNull();
+        return List.of(
+                fan.sizeMm(),
+                fan.flowM3h(),
+                fan.pressurePa(),
+                fan.maxDba(),
+                fan.pack() * candidate.pieces());
+    }
+
+    /**
+     * Number of the first case that air and sound can't tell from this one: paint makes no wind.
+     */
+    private int likeCase(Candidate candidate) {
+        PcCase it = (PcCase) candidate.partOrNull();
+        return likeCases.computeIfAbsent(
+                List.of(
+                        it.positions(),
+                        it.includedFans(),
+                        it.includedFanM3h(),
+                        it.includedFanPa(),
+                        it.includedFanDba(),
+                        it.radiators(),
+                        it.dampingDb(),
+                        it.impedance(),
+                        fansThatFit(candidate)),
+                any -> candidate.index());
+    }
+
+    private List<Long> fansThatFit(Candidate pcCase) {
+        long[] row = problem.tables().pairs(problem).row(pcCase, Slot.FANS);
+        return row == null ? List.of() : Arrays.stream(row).boxed().toList();
+    }
+
+    /** Number of the first cooler that air and sound can't tell from this one; -1 for none. */
+    private int likeCooler(Candidate candidate) {
+        if (candidate.none()) {
+            return -1;
+        }
+        Cooler it = (Cooler) candidate.partOrNull();
+        int kind = it.type() == CoolerType.LIQUID ? airKind(it) : 0;
+        return likeCoolers.computeIfAbsent(
+                List.of(it.type(), kind, it.resistanceKw(), it.maxDba()), any -> candidate.index());
+    }
+
+    private record AirKey(int pcCase, int airKind) {}
+
+    private static final List<Slot> SHELTERING =
+            List.of(Slot.PROCESSOR, Slot.BOARD, Slot.MEMORY, Slot.GRAPHICS, Slot.CASE);
+
+    /** Whether some fans keep every part cool and the machine quiet enough, at best. */
+    boolean coolEnough(Unfinished it, Candidate fans) {
+        double level = sheltered(it, it.choices()[Slot.COOLER.ordinal()], fans);
+        return level != Double.POSITIVE_INFINITY && !tooLoud(level);
+    }
+}
