@@ -11,10 +11,16 @@ import rigbrief.catalogue.Workload;
  * @param memoryGb main memory for the greediest workload in front, those that stay open beside it,
  *     and the system
  * @param vramGb graphics memory for the greediest workload in front, at its settings
+ * @param vramWithoutUpscalingGb the same on a machine that can't upscale and draws every pixel
  * @param storageGb drive space for what is installed, with growth and 15 % free, or what the brief
  *     asks if that is more
  */
-public record Demand(List<Use> uses, double memoryGb, double vramGb, double storageGb) {
+public record Demand(
+        List<Use> uses,
+        double memoryGb,
+        double vramGb,
+        double vramWithoutUpscalingGb,
+        double storageGb) {
     public Demand {
         uses = List.copyOf(uses);
     }

@@ -42,9 +42,11 @@ final class DemandModel {
         }
         double front = 0;
         double vram = 0;
+        double withoutUpscaling = 0;
         for (Use use : uses) {
             front = Math.max(front, use.workload().memoryGb());
-            vram = Math.max(vram, vramGb(use, brief));
+            vram = Math.max(vram, vramGb(use, brief, true));
+            withoutUpscaling = Math.max(withoutUpscaling, vramGb(use, brief, false));
         }
         double beside = SYSTEM_MEMORY_GB;
         for (String id : brief.atOnce()) {
@@ -54,19 +56,20 @@ final class DemandModel {
                 uses,
                 front + beside,
                 vram,
+                withoutUpscaling,
                 Math.max(brief.storage().atLeastGb(), storageGb(brief, catalogue, uses)));
     }
 
     /** Graphics memory of a workload at the settings of the brief, in GB. */
-    static double vramGb(Use use, Brief brief) {
-        if (use.workload() instanceof FrameRate frames) {
-            double preset =
-                    frames.presets()
-                            .get(use.need().settings().preset().orElse(frames.referencePreset()))
-                            .vram();
-            return frames.vram().at(SpeedModel.internalMegapixels(use, frames, brief)) * preset;
-        }
-        return use.workload().vramGb();
+    private static double vramGb(Use use, Brief brief, boolean upscales) {
+        return use.workload() instanceof FrameRate frames
+                ? FrameLoad.of(
+                                frames,
+                                use.need().settings(),
+                                SpeedModel.shownMegapixels(brief),
+                                upscales)
+                        .vramGb()
+                : use.workload().vramGb();
     }
 
     private static double storageGb(Brief brief, Catalogue catalogue, List<Use> uses) {

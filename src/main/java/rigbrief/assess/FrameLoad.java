@@ -29,13 +29,16 @@ public record FrameLoad(
             FrameRate title, Settings settings, double shownMegapixels, boolean upscales) {
         Factors preset = preset(title, settings);
         RayStep rays = title.rays().getOrDefault(settings.rays().orElse("off"), OFF);
-        double wanted = megapixels(title, settings.upscaling(), shownMegapixels);
+        double computed =
+                upscales
+                        ? megapixels(title, settings.upscaling(), shownMegapixels)
+                        : shownMegapixels;
         return new FrameLoad(
-                upscales ? wanted : shownMegapixels,
+                computed,
                 preset.graphics() * rays.graphics(),
                 preset.processor() * rays.processor(),
                 rays.rays(),
-                title.vram().at(wanted) * preset.vram());
+                title.vram().at(computed) * preset.vram());
     }
 
     static Factors preset(FrameRate title, Settings settings) {

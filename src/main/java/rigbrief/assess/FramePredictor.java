@@ -34,18 +34,17 @@ final class FramePredictor {
     private final Brief brief;
     private final Use use;
     private final FrameRate frames;
-    private final double vramGb;
 
     FramePredictor(Brief brief, Use use, FrameRate frames) {
         this.brief = brief;
         this.use = use;
         this.frames = frames;
-        this.vramGb = DemandModel.vramGb(use, brief);
     }
 
     Prediction predict(Rig rig) {
         MachineRates machine = MachineRates.of(rig);
-        return predict(FrameModel.scenes(frames, load(machine), machine));
+        FrameLoad load = load(machine);
+        return predict(FrameModel.scenes(frames, load, machine), load.vramGb());
     }
 
     private FrameLoad load(MachineRates machine) {
@@ -56,7 +55,7 @@ final class FramePredictor {
                 machine.picture().upscales());
     }
 
-    private Prediction predict(List<SceneTime> scenes) {
+    private Prediction predict(List<SceneTime> scenes, double vramGb) {
         double totalS = 0;
         double processorBusyS = 0;
         double graphicsBusyS = 0;
@@ -71,7 +70,7 @@ final class FramePredictor {
             graphicsBusyS += share * it.cardS() / shownS;
         }
         if (!Double.isFinite(slowest.frameS())) {
-            return prediction(0, 0, 0, 0, slowest.scene().name());
+            return prediction(0, 0, 0, 0, vramGb, slowest.scene().name());
         }
         SceneMix.Rates rates =
                 FrameModel.rates(scenes, frames.engineCapFps().orElse(Double.POSITIVE_INFINITY));
@@ -80,6 +79,7 @@ final class FramePredictor {
                 rates.lowPerS(),
                 Math.min(1, processorBusyS / totalS),
                 Math.min(1, graphicsBusyS / totalS),
+                vramGb,
                 slowest.scene().name());
     }
 
@@ -97,7 +97,7 @@ final class FramePredictor {
                 work.rays().at(load.megapixels()) * load.rays(),
                 machine.picture().rayRate(),
                 work.fixedMs(),
-                vramGb,
+                load.vramGb(),
                 machine.picture().vramGb(),
                 OVERFLOW_PENALTY,
                 work.serial() * load.processor(),
@@ -111,7 +111,12 @@ final class FramePredictor {
     }
 
     private Prediction prediction(
-            double average, double low, double processorUse, double graphicsUse, String slowest) {
+            double average,
+            double low,
+            double processorUse,
+            double graphicsUse,
+            double vramGb,
+            String slowest) {
         List<Promise> promises = new ArrayList<>(4);
         addPromises(promises, use.need().must(), true, average, low);
         addPromises(promises, use.need().wish(), false, average, low);

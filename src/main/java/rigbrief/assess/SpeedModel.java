@@ -92,12 +92,6 @@ final class SpeedModel {
                 use.need(), capacity, 0, 0, 0, 0, 0, capacity.vramGb(), "", List.of());
     }
 
-    /** Millions of pixels that are really computed for a workload of the brief. */
-    static double internalMegapixels(Use use, FrameRate frames, Brief brief) {
-        return FrameLoad.megapixels(
-                frames, use.need().settings().upscaling(), shownMegapixels(brief));
-    }
-
     /** Millions of pixels shown. */
     static double shownMegapixels(Brief brief) {
         return brief.screen().map(Screen::resolution).orElse(USUAL_PICTURE).megapixels();

@@ -42,7 +42,7 @@ public final class GraphicsMemoryRule implements Rule {
 
     @Override
     public Finding check(Assessment it) {
-        long need = WholeGb.of(it.demand().vramGb());
+        long need = WholeGb.of(neededGb(it));
         int have = haveGb(it.build());
         return Finding.atMost(
                 need,
@@ -51,6 +51,12 @@ public final class GraphicsMemoryRule implements Rule {
                 () ->
                         "workloads want %d GB of graphics memory, there are %d GB"
                                 .formatted(need, have));
+    }
+
+    private static double neededGb(Assessment it) {
+        Build build = it.build();
+        boolean upscales = build.has(Slot.GRAPHICS) && build.graphics().upscaling().isPresent();
+        return upscales ? it.demand().vramGb() : it.demand().vramWithoutUpscalingGb();
     }
 
     private static int haveGb(Build build) {

@@ -5,8 +5,10 @@ import static rigbrief.fixture.BuildFixture.aBuild;
 import static rigbrief.fixture.CatalogueFixture.aCatalogue;
 import static rigbrief.fixture.Checked.check;
 import static rigbrief.fixture.FindingAssert.assertThat;
+import static rigbrief.fixture.GraphicsFixture.aGraphicsCard;
 import static rigbrief.fixture.NeedFixture.aNeed;
 import static rigbrief.fixture.ProcessorFixture.aProcessor;
+import static rigbrief.fixture.ScreenFixture.aScreen;
 import static rigbrief.fixture.WorkloadFixture.MARSH;
 import static rigbrief.fixture.WorkloadFixture.aWorkload;
 
@@ -63,6 +65,30 @@ class GraphicsMemoryRuleTest {
         Finding finding = check(new GraphicsMemoryRule(), build, brief, catalogue);
 
         assertThat(finding).isMet().hasMargin(12, 12, Unit.GB);
+    }
+
+    /** By hand: 4 megapixels at 4 GB each; at half the pixels a side, 1 megapixel. */
+    @Test
+    void a_card_that_cannot_upscale_holds_every_pixel_that_is_shown() {
+        BriefFixture brief =
+                aBrief().use(aNeed(MARSH).upscaling("half"))
+                        .screen(aScreen().mode(2_000, 2_000, 60));
+        CatalogueFixture catalogue =
+                aCatalogue()
+                        .offering(aBuild().make())
+                        .workload(aWorkload().vramGb(0).vramGbPerMegapixel(4).frames());
+
+        Finding plain =
+                check(new GraphicsMemoryRule(), aBuild().with(aGraphicsCard()), brief, catalogue);
+        Finding upscaling =
+                check(
+                        new GraphicsMemoryRule(),
+                        aBuild().with(aGraphicsCard().upscaling("gen")),
+                        brief,
+                        catalogue);
+
+        assertThat(plain).isBreachOf(4).saying("want 16 GB of graphics memory, there are 12 GB");
+        assertThat(upscaling).isMet().hasMargin(12, 4, Unit.GB);
     }
 
     @Test
