@@ -65,6 +65,6 @@ public final class BudgetCsv implements Report<Budget> {
     }
 
     private static void row(StringBuilder csv, List<String> cells) {
-        csv.append(String.join(",", cells.stream().map(OrderListCsv::cell).toList())).append('\n');
+        csv.append(String.join(",", cells.stream().map(CsvCell::of).toList())).append('\n');
     }
 }

@@ -40,9 +40,6 @@ public final class OrderListCsv implements Report<DocumentSubject> {
                     "stock",
                     "remark");
 
-    /** What a spreadsheet may take for the beginning of a formula, or for a new cell or line. */
-    private static final String RISKY = "=+-@\t\r\n";
-
     @Override
     public ReportInfo info() {
         return INFO;
@@ -156,20 +153,6 @@ public final class OrderListCsv implements Report<DocumentSubject> {
     }
 
     private static void row(StringBuilder csv, List<String> cells) {
-        csv.append(String.join(",", cells.stream().map(OrderListCsv::cell).toList())).append('\n');
-    }
-
-    /**
-     * A text as one cell: led by an apostrophe where it begins with {@code = + - @}, a tab or a
-     * line break, so that a spreadsheet shows it instead of running it; quoted where it holds a
-     * comma, a quotation mark or a line break.
-     *
-     * <p>Source: common advice against formula injection in CSV; RFC 4180, 2.6 and 2.7.
-     */
-    static String cell(String text) {
-        boolean risky = !text.isEmpty() && RISKY.indexOf(text.charAt(0)) >= 0;
-        String safe = risky ? "'" + text : text;
-        boolean quoted = safe.chars().anyMatch(c -> ",\"\n\r\t;".indexOf(c) >= 0);
-        return quoted ? "\"" + safe.replace("\"", "\"\"") + "\"" : safe;
+        csv.append(String.join(",", cells.stream().map(CsvCell::of).toList())).append('\n');
     }
 }

@@ -3,6 +3,7 @@ package rigbrief.report;
 import java.math.BigDecimal;
 import java.util.Currency;
 import java.util.Locale;
+import rigbrief.assembly.TightSpot;
 import rigbrief.audit.AuditFinding;
 import rigbrief.quantity.Money;
 import rigbrief.quantity.Unit;
@@ -10,8 +11,6 @@ import rigbrief.rule.Margin;
 
 /** How amounts, units and levels are spelt on paper. */
 final class Printed {
-    /** A length with less to spare than this is called tight, in mm. Common practice. */
-    private static final long TIGHT_MM = 10;
 
     /** Anything else measured with less to spare than this share is called tight, in percent. */
     private static final long TIGHT_PERCENT = 10;
@@ -51,7 +50,7 @@ final class Printed {
             return false;
         }
         return switch (margin.unit()) {
-            case MILLIMETRE -> margin.spare() < TIGHT_MM;
+            case MILLIMETRE -> margin.spare() < TightSpot.UNDER_MM;
             case PIECE, CONDITION, DAY -> false;
             default -> margin.spare() * 100 < margin.have() * TIGHT_PERCENT;
         };

@@ -38,15 +38,7 @@ public final class SheetCsv implements Report<SheetAnswer> {
                         SheetWords.promised(line),
                         "")
                 .stream()
-                .map(SheetCsv::cell)
+                .map(CsvCell::of)
                 .collect(Collectors.joining(","));
-    }
-
-    /** A cell that a spreadsheet would take for a formula is led in by an apostrophe. */
-    private static String cell(String words) {
-        String safe =
-                !words.isEmpty() && "=+-@\t".indexOf(words.charAt(0)) >= 0 ? "'" + words : words;
-        boolean quoted = safe.chars().anyMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r');
-        return quoted ? '"' + safe.replace("\"", "\"\"") + '"' : safe;
     }
 }

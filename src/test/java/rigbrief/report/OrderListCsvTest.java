@@ -89,7 +89,7 @@ class OrderListCsvTest {
     @ParameterizedTest
     @MethodSource("risky")
     void a_cell_that_a_spreadsheet_would_run_is_led_by_an_apostrophe(String text, String cell) {
-        assertThat(OrderListCsv.cell(text)).isEqualTo(cell);
+        assertThat(CsvCell.of(text)).isEqualTo(cell);
     }
 
     @Property
@@ -104,7 +104,7 @@ class OrderListCsvTest {
                         .enable(CsvParser.Feature.WRAP_AS_ARRAY)
                         .build()
                         .readerFor(String[].class)
-                        .readValues("x," + OrderListCsv.cell(text) + ",y\n")) {
+                        .readValues("x," + CsvCell.of(text) + ",y\n")) {
             String read = cells.next()[1];
             boolean safe = read.isEmpty() || "=+-@\t\r\n".indexOf(read.charAt(0)) < 0;
             return safe && (read.equals(text) || read.equals("'" + text));
