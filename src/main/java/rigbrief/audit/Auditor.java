@@ -67,7 +67,10 @@ public final class Auditor {
         return assessor.brief();
     }
 
-    /** The judgement on a filed build; recorded prices don't enter it, today's offers do. */
+    /**
+     * The judgement on a filed build. Today's offers enter it, and what was paid only for the parts
+     * that this judge knows to be ordered.
+     */
     public Audit audit(BuildRecord filed) {
         return audit(filed.build());
     }

@@ -11,6 +11,7 @@ import rigbrief.audit.OpenBrief;
 import rigbrief.brief.Brief;
 import rigbrief.build.BuildRecord;
 import rigbrief.catalogue.Catalogue;
+import rigbrief.proposal.replace.Ordered;
 import rigbrief.report.AuditAnswer;
 import rigbrief.report.AuditJson;
 import rigbrief.report.AuditText;
@@ -49,7 +50,7 @@ final class AuditCommand implements Callable<Integer> {
         BuildRecord filed = files.build(build, parts);
         Brief wanted = brief == null ? ownBrief(filed, parts) : files.brief(brief, parts);
         warnOfChange(filed, parts);
-        Audit audit = new Auditor(wanted, parts).audit(filed);
+        Audit audit = new Auditor(wanted, parts, Ordered.of(filed, parts)).audit(filed);
         AuditAnswer answer = new AuditAnswer(build, wanted, parts, audit);
         format.print(console, new AuditText(), new AuditJson(), answer, next(answer));
         return (audit.fits() ? ExitStatus.DONE : ExitStatus.BREAKS).code();
@@ -66,7 +67,7 @@ final class AuditCommand implements Callable<Integer> {
         if (another) {
             console.remark(
                     "note: the build was made with another catalogue, or this one has changed since;"
-                            + " prices are today's");
+                            + " prices are today's but for what is ordered or here");
         }
     }
 
