@@ -2,7 +2,6 @@ package rigbrief.intake;
 
 import java.util.Currency;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import rigbrief.brief.Brief;
@@ -66,7 +65,7 @@ public final class LeanSearch implements LeastMoney {
         }
         Problem problem = space.within(FAR_ABOVE_MINOR);
         TwoStage search = new TwoStage(1, 0, steps, () -> false);
-        return least(search.best(problem, Objective.leastMoney(), List.of()), brief.currency());
+        return least(search.best(problem, Objective.leastMoney()), brief.currency());
     }
 
     private static Least least(Certificate found, Currency currency) {

@@ -1,6 +1,5 @@
 package rigbrief.proposal;
 
-import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import rigbrief.brief.Brief;
@@ -53,12 +52,7 @@ record FirstSearches(Certificate leastMoney, Certificate mostUtility) {
     private static Certificate best(
             SearchSpace space, Brief brief, TwoStage search, Objective objective) {
         Problem problem = space.within(brief.ceiling().minorUnits());
-        return search.best(problem, objective, worths(problem));
-    }
-
-    /** The rate of exchange at which the whole ceiling would buy full utility. */
-    static List<Double> worths(Problem problem) {
-        return List.of((double) problem.mostPoints() / problem.limitMinor());
+        return search.best(problem, objective);
     }
 
     /** The same build in another space over the same candidates. */

@@ -109,7 +109,7 @@ final class Merits {
 
     private static String board(Assessment it) {
         Board board = it.build().board();
-        return "socket %s, %d memory slots, %d M.2 slots%s"
+        return "socket %s, memory slots: %d, M.2 slots: %d%s"
                 .formatted(
                         board.socket(),
                         board.memorySlots(),

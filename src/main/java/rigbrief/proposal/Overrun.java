@@ -25,16 +25,14 @@ import rigbrief.search.TwoStage;
 record Overrun(Optional<Certificate> certificate, List<String> remarks) {
     private static final Overrun NONE = new Overrun(Optional.empty(), List.of());
 
-    static Overrun find(
-            SearchSpace space, Brief brief, TwoStage search, Standing full, List<Double> worths) {
+    static Overrun find(SearchSpace space, Brief brief, TwoStage search, Standing full) {
         if (brief.overrunBasisPoints() == 0) {
             return NONE;
         }
         long ceiling = brief.ceiling().minorUnits();
         long limit = ceiling + ceiling * brief.overrunBasisPoints() / 10_000;
         Problem stretched = space.within(limit);
-        Certificate over =
-                search.bestFrom(stretched, Objective.mostUtility(), List.of(full), worths);
+        Certificate over = search.bestFrom(stretched, Objective.mostUtility(), List.of(full));
         Standing found = over.best().orElse(full);
         List<String> bought = new ArrayList<>(wishes(space, found));
         bought.removeAll(wishes(space, full));

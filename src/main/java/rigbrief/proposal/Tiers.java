@@ -11,6 +11,7 @@ import rigbrief.audit.Auditor;
 import rigbrief.brief.Brief;
 import rigbrief.catalogue.Catalogue;
 import rigbrief.part.Slot;
+import rigbrief.proposal.solve.Agreement;
 import rigbrief.search.Certificate;
 import rigbrief.search.Objective;
 import rigbrief.search.Problem;
@@ -67,8 +68,7 @@ final class Tiers {
         share();
         balance(best(Tier.LEAN), best(Tier.FULL));
         share();
-        Overrun overrun =
-                Overrun.find(space, brief, search, best(Tier.FULL), FirstSearches.worths(problem));
+        Overrun overrun = Overrun.find(space, brief, search, best(Tier.FULL));
         overrun.certificate()
                 .ifPresent(certificate -> put(Tier.FULL, Objective.mostUtility(), certificate));
         List<Proposal> proposals = proposals(overrun);
@@ -115,11 +115,7 @@ final class Tiers {
             put(
                     Tier.BALANCED,
                     objective,
-                    search.bestFrom(
-                            problem,
-                            objective,
-                            List.of(least, most),
-                            FirstSearches.worths(problem)));
+                    search.bestFrom(problem, objective, List.of(least, most)));
         }
     }
 
@@ -146,7 +142,7 @@ final class Tiers {
             }
             shown.add(standing);
             Audit audit = auditor.audit(standing.build());
-            agree(standing, audit);
+            Agreement.between(standing, audit);
             proposals.add(
                     new Proposal(
                             tier,
@@ -158,28 +154,6 @@ final class Tiers {
         }
         proposals.sort(Comparator.comparing(Proposal::tier));
         return proposals;
-    }
-
-    /**
-     * The judge, who knows no solver, must see what the search saw: anything else is a fault of the
-     * program.
-     */
-    private void agree(Standing standing, Audit audit) {
-        boolean same =
-                audit.fits()
-                        && audit.points() == standing.points()
-                        && audit.cost().totalMinor() == standing.totalMinor();
-        if (!same) {
-            throw new IllegalStateException(
-                    "audit found fits=%s points=%d total=%d, search claimed points=%d total=%d for %s; please report it"
-                            .formatted(
-                                    audit.fits(),
-                                    audit.points(),
-                                    audit.cost().totalMinor(),
-                                    standing.points(),
-                                    standing.totalMinor(),
-                                    standing.build()));
-        }
     }
 
     private boolean differs(Standing a, Standing b) {

@@ -67,15 +67,8 @@ public final class Certifier {
      *
      * @param stepLimit most nodes to visit
      * @param stop asked now and then; true ends the run early, with a true bound
-     * @param worths rates of exchange between points and minor units at which to bound utility,
-     *     beside the objective's own
      */
-    public Certifier(
-            Problem problem,
-            Objective objective,
-            long stepLimit,
-            BooleanSupplier stop,
-            List<Double> worths) {
+    public Certifier(Problem problem, Objective objective, long stepLimit, BooleanSupplier stop) {
         this.problem = problem;
         this.objective = objective;
         this.order = SlotOrder.of(objective, problem.candidates());
@@ -84,17 +77,19 @@ public final class Certifier {
         this.schedule = new RuleSchedule(problem.rules(), order);
         this.pairs = problem.tables().pairs(problem);
         this.outlook = problem.tables().outlook(problem);
-        double[] worth = worths(objective, worths, problem);
+        double[] worth = worths(objective, problem);
         this.bounder = new Bounder(problem, objective, worth);
         this.slots = new OpenSlots(problem, objective, order, worth, bounder.sets());
         this.unfinished = new Unfinished(problem.assessor());
     }
 
     /**
-     * The objective's own rate first; 0 always among them. Where value counts, money is worth about
-     * a quarter to a half of its weight over the ceiling on top.
+     * Rates of exchange between points and minor units at which to bound utility. The objective's
+     * own rate first; 0 always among them. Where value counts, money is worth about a quarter to a
+     * half of its weight over the ceiling on top. Last the rate at which the whole limit would buy
+     * full utility.
      */
-    private static double[] worths(Objective objective, List<Double> others, Problem problem) {
+    private static double[] worths(Objective objective, Problem problem) {
         Set<Double> all = new LinkedHashSet<>();
         double own = 0;
         if (objective.perPoint() > 0 && objective.perMinor() > 0) {
@@ -113,7 +108,7 @@ public final class Certifier {
                 all.add(own + value / 4);
                 all.add(own + value / 2);
             }
-            all.addAll(others);
+            all.add((double) problem.mostPoints() / problem.limitMinor());
         }
         return all.stream().mapToDouble(Double::doubleValue).toArray();
     }

@@ -34,30 +34,22 @@ public final class TwoStage {
         this.stop = stop;
     }
 
-    /**
-     * The best build under an objective.
-     *
-     * @param worths further rates of exchange between points and minor units for the certifier's
-     *     bounds
-     */
-    public Certificate best(Problem problem, Objective objective, List<Double> worths) {
-        return bestFrom(problem, objective, List.of(), worths);
+    /** The best build under an objective. */
+    public Certificate best(Problem problem, Objective objective) {
+        return bestFrom(problem, objective, List.of());
     }
 
     /**
      * The best build under an objective, from builds that are already known.
      *
      * @param starts known builds; broken ones are passed over
-     * @param worths further rates of exchange between points and minor units for the certifier's
-     *     bounds
      */
-    public Certificate bestFrom(
-            Problem problem, Objective objective, List<Standing> starts, List<Double> worths) {
+    public Certificate bestFrom(Problem problem, Objective objective, List<Standing> starts) {
         Standing start = null;
         for (Standing known : starts) {
             start = known.sound() && known.betterThan(start, objective) ? known : start;
         }
-        Certificate certificate = certify(problem, objective, Optional.ofNullable(start), worths);
+        Certificate certificate = certify(problem, objective, Optional.ofNullable(start));
         if (certificate.complete() || moves == 0 || stop.getAsBoolean()) {
             return certificate;
         }
@@ -75,14 +67,12 @@ public final class TwoStage {
                         seed,
                         EnvironmentMode.NO_ASSERT);
         return searched.sound()
-                ? certify(
-                        problem, objective, polished(problem, objective, List.of(searched)), worths)
+                ? certify(problem, objective, polished(problem, objective, List.of(searched)))
                 : certificate;
     }
 
-    private Certificate certify(
-            Problem problem, Objective objective, Optional<Standing> start, List<Double> worths) {
-        return new Certifier(problem, objective, steps, stop, worths).run(start);
+    private Certificate certify(Problem problem, Objective objective, Optional<Standing> start) {
+        return new Certifier(problem, objective, steps, stop).run(start);
     }
 
     /** The best of some builds after polish; empty when none of them is sound. */

@@ -34,7 +34,7 @@ class PublishedKnapsackTest {
                     Slot.MEMORY);
 
     private static Certificate best(Problem problem) {
-        return new Certifier(problem, Objective.mostUtility(), STEPS, () -> false, List.of(0.1))
+        return new Certifier(problem, Objective.mostUtility(), STEPS, () -> false)
                 .run(Optional.empty());
     }
 

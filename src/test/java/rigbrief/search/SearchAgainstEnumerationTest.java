@@ -3,7 +3,6 @@ package rigbrief.search;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import ai.timefold.solver.core.config.solver.EnvironmentMode;
-import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -19,7 +18,6 @@ class SearchAgainstEnumerationTest {
     private static final int CASES = 100;
 
     private static final long STEPS = 50_000_000;
-    private static final List<Double> WORTHS = List.of(0.05, 0.3, 1.0);
 
     @Test
     void the_certifier_finds_what_trying_every_build_finds_on_a_hundred_seeded_cases_with_builds() {
@@ -113,11 +111,7 @@ class SearchAgainstEnumerationTest {
             return new Certificate(Optional.empty(), 0, true, 0);
         }
         return new Certifier(
-                        space.within(brief.ceiling().minorUnits()),
-                        objective,
-                        STEPS,
-                        () -> false,
-                        WORTHS)
+                        space.within(brief.ceiling().minorUnits()), objective, STEPS, () -> false)
                 .run(Optional.empty());
     }
 }

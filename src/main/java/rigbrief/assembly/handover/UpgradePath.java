@@ -149,10 +149,7 @@ public record UpgradePath(Money budget, List<Upgrade> upgrades, List<String> not
         }
         Certificate found =
                 new TwoStage(1, 0, STEPS, () -> false)
-                        .best(
-                                space.within(kept.ceiling().minorUnits()),
-                                Objective.leastMoney(),
-                                List.of());
+                        .best(space.within(kept.ceiling().minorUnits()), Objective.leastMoney());
         return found.best().map(best -> upgrade(sort, bench, asked.get(), best, found.complete()));
     }
 

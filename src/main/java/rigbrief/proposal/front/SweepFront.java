@@ -120,8 +120,7 @@ public final class SweepFront implements FrontFinder {
                                     problem,
                                     Objective.leastMoney(),
                                     Math.max(1, stepLimit / LEAST_DIVISOR),
-                                    stop,
-                                    List.of())
+                                    stop)
                             .run(all.stream().findFirst());
             steps += certificate.steps();
             certificate.best().ifPresent(archive::add);
@@ -166,7 +165,7 @@ public final class SweepFront implements FrontFinder {
             Problem within = lane.within(withinMinor);
             return new Search(
                     withinMinor,
-                    new Certifier(within, Objective.mostUtility(), each, stop, worths(within))
+                    new Certifier(within, Objective.mostUtility(), each, stop)
                             .run(start.map(lane::rebound)));
         }
 
@@ -207,11 +206,5 @@ public final class SweepFront implements FrontFinder {
                     problem.mostPoints(),
                     steps);
         }
-    }
-
-    /** Rates of exchange around the one at which the whole limit would buy full utility. */
-    private static List<Double> worths(Problem problem) {
-        double average = (double) problem.mostPoints() / problem.limitMinor();
-        return List.of(average / 4, average, 4 * average);
     }
 }

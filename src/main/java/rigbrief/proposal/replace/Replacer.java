@@ -20,6 +20,7 @@ import rigbrief.part.Slot;
 import rigbrief.presolve.CandidateFinder;
 import rigbrief.presolve.Candidates;
 import rigbrief.presolve.ReplacementCandidates;
+import rigbrief.proposal.solve.Agreement;
 import rigbrief.quantity.Money;
 import rigbrief.rule.Rules;
 import rigbrief.rule.need.CeilingRule;
@@ -196,7 +197,7 @@ public final class Replacer {
             Auditor auditor =
                     new Auditor(situation.brief(), situation.catalogue(), situation.settled());
             Audit audit = auditor.audit(after);
-            agree(standing, audit);
+            Agreement.between(standing, audit);
             List<Change> changes = reasons.of(after);
             Refiling refiling = new Refiling(situation, assessor, after);
             return new Way(
@@ -242,25 +243,6 @@ public final class Replacer {
                         "Proven: no build that changes these slots and at most one more has more"
                                 + " utility under the ceiling.";
             };
-        }
-
-        /** The judge, who knows no solver, must see what the search saw. */
-        private void agree(Standing standing, Audit audit) {
-            boolean same =
-                    audit.fits()
-                            && audit.points() == standing.points()
-                            && audit.cost().totalMinor() == standing.totalMinor();
-            if (!same) {
-                throw new IllegalStateException(
-                        "audit found fits=%s points=%d total=%d, search claimed points=%d total=%d for %s; please report it"
-                                .formatted(
-                                        audit.fits(),
-                                        audit.points(),
-                                        audit.cost().totalMinor(),
-                                        standing.points(),
-                                        standing.totalMinor(),
-                                        standing.build()));
-            }
         }
 
         private Replacement replacement(List<Way> ways, boolean proven, List<String> why) {

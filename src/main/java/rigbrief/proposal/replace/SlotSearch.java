@@ -61,12 +61,7 @@ final class SlotSearch {
         Problem problem = problem(some, limitMinor);
         Optional<Standing> start = emptied(problem, changing, objective, rival);
         Certificate certificate =
-                new Certifier(
-                                problem,
-                                objective,
-                                Math.max(1, mostSteps - steps),
-                                limits.stop(),
-                                worths(problem, objective))
+                new Certifier(problem, objective, Math.max(1, mostSteps - steps), limits.stop())
                         .run(start);
         searches++;
         steps += certificate.steps();
@@ -85,8 +80,7 @@ final class SlotSearch {
                                 problem(some, limitMinor),
                                 Objective.leastMoney(),
                                 Math.max(1, mostSteps - steps),
-                                limits.stop(),
-                                List.of())
+                                limits.stop())
                         .untilFirst()
                         .run(Optional.empty());
         searches++;
@@ -127,15 +121,6 @@ final class SlotSearch {
                         && standing.totalMinor() <= problem.limitMinor()
                         && standing.betterThan(rival.orElse(null), objective);
         return better ? Optional.of(standing) : rival;
-    }
-
-    /** Rates of exchange around the one at which the whole limit would buy full utility. */
-    private static List<Double> worths(Problem problem, Objective objective) {
-        if (objective.perPoint() == 0) {
-            return List.of();
-        }
-        double average = (double) problem.mostPoints() / Math.max(1, problem.limitMinor());
-        return List.of(average / 4, average, 4 * average);
     }
 
     /** Allows as many steps again. */

@@ -115,7 +115,7 @@ public record Solving(Catalogue catalogue, long steps, BooleanSupplier stop) {
     }
 
     private Certifier certifier(Problem problem) {
-        return new Certifier(problem, Objective.leastMoney(), steps, stop, List.of());
+        return new Certifier(problem, Objective.leastMoney(), steps, stop);
     }
 
     private static Least none(long steps) {

@@ -2,7 +2,6 @@ package rigbrief.proposal.replace;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -93,8 +92,7 @@ class EveryPartGoneTest {
                                 space.within(CeilingRule.limitMinor(brief)),
                                 Objective.leastMoney(),
                                 STEPS,
-                                () -> false,
-                                List.of())
+                                () -> false)
                         .untilFirst()
                         .run(Optional.empty());
         return certificate.complete() || certificate.best().isPresent()

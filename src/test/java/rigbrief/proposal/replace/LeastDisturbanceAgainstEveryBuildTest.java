@@ -115,7 +115,7 @@ class LeastDisturbanceAgainstEveryBuildTest {
         Problem problem = space.within(brief.ceiling().minorUnits());
         Objective objective =
                 random.nextBoolean() ? Objective.leastMoney() : Objective.mostUtility();
-        return new Certifier(problem, objective, 1_000_000, () -> false, List.of(0.1))
+        return new Certifier(problem, objective, 1_000_000, () -> false)
                 .run(Optional.empty())
                 .best()
                 .map(Standing::build);
