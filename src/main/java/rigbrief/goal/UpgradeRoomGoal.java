@@ -79,7 +79,7 @@ public final class UpgradeRoomGoal implements Goal {
 
     @Override
     public String because(Assessment it) {
-        return "%d free memory slots, %d free M.2 slots, %s, %s"
+        return "free memory slots: %d, free M.2 slots: %d, %s, %s"
                 .formatted(
                         Math.max(0, it.build().board().memorySlots() - it.build().memoryModules()),
                         freeM2(it),

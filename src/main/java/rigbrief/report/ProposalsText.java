@@ -122,13 +122,20 @@ public final class ProposalsText implements Report<Proposals> {
             }
         }
 
+        /** A balance is a difference of two figures, so its gap is told on another scale. */
+        private static String gapOf(Proof proof) {
+            return proof.figure().equals("balance")
+                    ? "of what lies between the leanest and the fullest are still open"
+                    : "from the best that this catalogue allows";
+        }
+
         private static String proof(Proof proof) {
             if (!proof.proven()) {
                 return Rounded.gap(1, proof.gapPercent())
                         .map(
                                 percent ->
-                                        "Not proven best: at most %s %% from the best that this catalogue allows."
-                                                .formatted(percent.toPlainString()))
+                                        "Not proven best: at most %s %% %s."
+                                                .formatted(percent.toPlainString(), gapOf(proof)))
                         .orElse("Not proven best; how far the best may be is not known.");
             }
             return switch (proof.figure()) {

@@ -80,7 +80,7 @@ public final class FrontPortsRule implements Rule {
         for (FrontPort port : PORTS) {
             if (headers.of(port) < ports.of(port) || wanted(it, port) > ports.of(port)) {
                 words.add(
-                        "%s: %d wanted, %d on the case, %d headers on the board"
+                        "%s: %d wanted, %d on the case, %d on the board's headers"
                                 .formatted(
                                         port.word(),
                                         wanted(it, port),

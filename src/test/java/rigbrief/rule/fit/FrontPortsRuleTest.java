@@ -31,7 +31,7 @@ class FrontPortsRuleTest {
 
         assertThat(finding)
                 .isCaution()
-                .saying("usb-c: 0 wanted, 1 on the case, 0 headers on the board");
+                .saying("usb-c: 0 wanted, 1 on the case, 0 on the board's headers");
     }
 
     @Test
