@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.IntPredicate;
 import rigbrief.assess.Pricing;
-import rigbrief.part.Drive;
 import rigbrief.part.Slot;
 import rigbrief.presolve.Candidate;
 import rigbrief.presolve.Dominance;
@@ -56,24 +55,6 @@ final class OpenSlots {
     /** Processor and card, which are decided in one go. */
     static final int PAIR = 2;
 
-    /**
-     * The least that both drives cost together, and the most they gain, by supplier set: over all
-     * first drives, and with each of them.
-     */
-    private static final class Drives {
-        private final long[] least;
-        private final double[][] net;
-        private final long[][] leastWith;
-        private final double[][][] netWith;
-
-        Drives(int drives, int sets, int worths) {
-            least = new long[sets];
-            net = new double[worths][sets];
-            leastWith = new long[drives][sets];
-            netWith = new double[drives][worths][sets];
-        }
-    }
-
     private final Problem problem;
     private final Objective objective;
     private final List<Slot> order;
@@ -94,11 +75,11 @@ final class OpenSlots {
     private final boolean[] behindReckoned = new boolean[LEVELS];
     private final int firstDrive;
     private final int secondDrive;
-    private long[] secondsInM2;
-    private Drives drivesAtRoot;
-    private Drives drivesBesidePair;
-    private Drives drivesOnBoard;
-    private final Map<Outlook.Pair, Map<Integer, Drives>> drivesKnown = new IdentityHashMap<>();
+    private final DrivePairs.Bounds driveBounds;
+    private final DrivePairs drivesAtRoot;
+    private DrivePairs drivesBesidePair;
+    private DrivePairs drivesOnBoard;
+    private final Map<Outlook.Pair, Map<Integer, DrivePairs>> drivesKnown = new IdentityHashMap<>();
     private boolean pairReckoned;
     private final long[][] leastSum;
     private final double[][][] netSum;
@@ -148,12 +129,10 @@ final class OpenSlots {
         for (int level = 0; level < LEVELS; level++) {
             refresh(0, level);
         }
-        int drives = tables[firstDrive].size();
-        drivesAtRoot = new Drives(drives, sets, worth.length);
-        drivesBesidePair = new Drives(drives, sets, worth.length);
-        secondsInM2 = secondsInM2();
-        boundDrives(0, drivesAtRoot, NO_LOSS);
-        boundDrives(0, drivesBesidePair, NO_LOSS);
+        driveBounds =
+                new DrivePairs.Bounds(tables[firstDrive], tables[secondDrive], pairs, worth, sets);
+        drivesAtRoot = drives(0, DrivePairs.NO_LOSS);
+        drivesBesidePair = drivesAtRoot;
     }
 
     private SlotTable table(Slot slot) {
@@ -241,7 +220,7 @@ final class OpenSlots {
     }
 
     /** A first drive with the second one that goes best with it. */
-    private void lookAtDrive(int level, Drives drives, int index) {
+    private void lookAtDrive(int level, DrivePairs drives, int index) {
         for (int k = 0; k < aliveWith.count(); k++) {
             int s = aliveWith.get(k);
             leastWith[s] =
@@ -249,108 +228,20 @@ final class OpenSlots {
                             - Math.min(least[level][firstDrive][s], Pricing.notToBeHad())
                             - Math.min(least[level][secondDrive][s], Pricing.notToBeHad())
                             - drivesMore(level, s)
-                            + Math.min(drives.leastWith[index][s], Pricing.notToBeHad());
+                            + Math.min(drives.leastWith(index, s), Pricing.notToBeHad());
             for (int w = 0; w < worth.length; w++) {
                 netWith[w][s] =
                         netSum[level][w][s]
                                 - net[level][firstDrive][w][s]
                                 - net[level][secondDrive][w][s]
                                 - drivesLess(level, w, s)
-                                + drives.netWith[index][w][s];
+                                + drives.netWith(index, w, s);
             }
         }
-    }
-
-    /** Points that both drives lose in places on a board. */
-    private interface PlacesLoss {
-        double of(boolean firstInM2, boolean secondInM2);
-    }
-
-    private static final PlacesLoss NO_LOSS = (first, second) -> 0;
-
-    /**
-     * The least that both drives cost together, and their most net gain: a small first drive is
-     * cheap and so is no second one, but not both at once.
-     *
-     * @param places what two drives lose together in places
-     */
-    private void boundDrives(int level, Drives drives, PlacesLoss places) {
-        clear(drives.least, drives.net);
-        for (int i = 0; i < tables[firstDrive].size(); i++) {
-            clear(drives.leastWith[i], drives.netWith[i]);
-            if (SlotTable.has(domains[level][firstDrive], i)) {
-                long[] row = pairs.row(tables[firstDrive].candidate(i), Slot.SECOND_DRIVE);
-                boolean m2 = inM2(firstDrive, i);
-                boundDrives(level, drives, i, both(level, row, false), places.of(m2, false));
-                boundDrives(level, drives, i, both(level, row, true), places.of(m2, true));
-                for (int s = 0; s < sets; s++) {
-                    drives.least[s] = Math.min(drives.least[s], drives.leastWith[i][s]);
-                    for (int w = 0; w < worth.length; w++) {
-                        drives.net[w][s] = Math.max(drives.net[w][s], drives.netWith[i][w][s]);
-                    }
-                }
-            }
-        }
-    }
-
-    private long[] secondsInM2() {
-        long[] bits = new long[domains[0][secondDrive].length];
-        for (int j = 0; j < tables[secondDrive].size(); j++) {
-            if (inM2(secondDrive, j)) {
-                bits[j >> 6] |= 1L << j;
-            }
-        }
-        return bits;
-    }
-
-    private boolean inM2(int level, int index) {
-        Candidate candidate = tables[level].candidate(index);
-        return !candidate.none() && ((Drive) candidate.partOrNull()).form().m2();
-    }
-
-    /** The second drives of one sort that go with a first one. */
-    private long[] both(int level, long[] row, boolean m2) {
-        long[] seconds = domains[level][secondDrive].clone();
-        for (int k = 0; k < seconds.length; k++) {
-            seconds[k] &= m2 ? secondsInM2[k] : ~secondsInM2[k];
-            seconds[k] &= row == null ? -1 : row[k];
-        }
-        return seconds;
-    }
-
-    private static void clear(long[] least, double[][] net) {
-        Arrays.fill(least, Long.MAX_VALUE);
-        for (double[] bySet : net) {
-            Arrays.fill(bySet, Double.NEGATIVE_INFINITY);
-        }
-    }
-
-    private void boundDrives(int level, Drives drives, int i, long[] seconds, double more) {
-        if (SlotTable.empty(seconds)) {
-            return;
-        }
-        long[] one = tables[firstDrive].candidate(i).minorBySet();
-        double gain = more + firstDriveGain(level, i);
-        Bounder.AliveSets left = alive[parent(level)];
-        for (int k = 0; k < left.count(); k++) {
-            int s = left.get(k);
-            long price = one[s] + tables[secondDrive].leastMinor(seconds, s);
-            drives.leastWith[i][s] = Math.min(drives.leastWith[i][s], price);
-            for (int w = 0; w < worth.length; w++) {
-                double net = gain - worth[w] * one[s] + tables[secondDrive].mostNet(seconds, s, w);
-                drives.netWith[i][w][s] = Math.max(drives.netWith[i][w][s], net);
-            }
-        }
-    }
-
-    private double firstDriveGain(int level, int i) {
-        return level == 0 || besidePair[firstDrive] == null
-                ? tables[firstDrive].openGain(i)
-                : tables[firstDrive].gain(i) + besidePair[firstDrive][i];
     }
 
     /** What is known of both drives together at a level where both are open. */
-    private Drives drives(int level) {
+    private DrivePairs drives(int level) {
         int board = levelOf(Slot.BOARD);
         boolean onBoard = level > board + 1 || (level == board + 1 && behindReckoned[board]);
         return onBoard && objective.perPoint() > 0
@@ -514,13 +405,7 @@ final class OpenSlots {
         if (outlook.drivesMatter()) {
             drivesBesidePair =
                     drivesKnown(unfinished)
-                            .computeIfAbsent(
-                                    NO_PLACES,
-                                    any -> {
-                                        Drives drives = newDrives();
-                                        boundDrives(PAIR, drives, NO_LOSS);
-                                        return drives;
-                                    });
+                            .computeIfAbsent(NO_PLACES, any -> drives(PAIR, DrivePairs.NO_LOSS));
         }
     }
 
@@ -549,7 +434,7 @@ final class OpenSlots {
     }
 
     /** What is known of both drives beside a pair, by places on the board. */
-    private Map<Integer, Drives> drivesKnown(Unfinished unfinished) {
+    private Map<Integer, DrivePairs> drivesKnown(Unfinished unfinished) {
         if (drivesKnown.size() > MOST_KNOWN) {
             drivesKnown.clear();
         }
@@ -557,21 +442,26 @@ final class OpenSlots {
                 outlook.drivesMatter() ? unfinished.pair() : null, any -> new HashMap<>());
     }
 
-    private Drives newDrives() {
-        return new Drives(tables[firstDrive].size(), sets, worth.length);
+    private DrivePairs drives(int level, DrivePairs.PlacesLoss places) {
+        double[] gain = new double[tables[firstDrive].size()];
+        for (int i = 0; i < gain.length; i++) {
+            gain[i] =
+                    level == 0
+                            ? tables[firstDrive].openGain(i)
+                            : tables[firstDrive].gain(i) + besidePair[firstDrive][i];
+        }
+        return driveBounds.of(
+                domains[level][firstDrive], domains[level][secondDrive], gain, places);
     }
 
     /**
      * Both drives on the board that is decided. Drives that do not matter to speed lose the same
      * beside every pair, on all boards with as many places.
      */
-    private Drives drivesOnBoard(Unfinished unfinished) {
-        Drives drives = newDrives();
-        boundDrives(
+    private DrivePairs drivesOnBoard(Unfinished unfinished) {
+        return drives(
                 outlook.drivesMatter() ? PAIR : 0,
-                drives,
                 (first, second) -> outlook.losses().drivesRoom(unfinished, first, second));
-        return drives;
     }
 
     private boolean reckon(int level, int open, double[] losses, Unfinished unfinished) {
@@ -663,7 +553,7 @@ final class OpenSlots {
         long apart =
                 Math.min(least[level][firstDrive][s], Pricing.notToBeHad())
                         + Math.min(least[level][secondDrive][s], Pricing.notToBeHad());
-        return Math.max(0, Math.min(drives(level).least[s], Pricing.notToBeHad()) - apart);
+        return Math.max(0, Math.min(drives(level).least(s), Pricing.notToBeHad()) - apart);
     }
 
     /** What both drives gain together over what they gain apart, while both are open; 0 or less. */
@@ -672,6 +562,6 @@ final class OpenSlots {
             return 0;
         }
         double apart = net[level][firstDrive][w][s] + net[level][secondDrive][w][s];
-        return Math.min(0, drives(level).net[w][s] - apart);
+        return Math.min(0, drives(level).net(w, s) - apart);
     }
 }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import rigbrief.assess.Assessment;
+import rigbrief.assess.CaseAirs;
 import rigbrief.assess.Foresight;
 import rigbrief.brief.Brief;
 import rigbrief.build.Build;
@@ -42,7 +43,7 @@ final class SoundOutlook {
     private final List<Candidate> coolersByStrength = new ArrayList<>();
     private final double mostDampingDb;
     private final double leastDriveDba;
-    private final Map<AirKey, Foresight.Airs> airs = new HashMap<>();
+    private final Map<AirKey, CaseAirs> airs = new HashMap<>();
     private final Map<List<Object>, Integer> likeCases = new HashMap<>();
     private final Map<List<Object>, Integer> likeCoolers = new HashMap<>();
     private final int[] likeCase;
@@ -321,7 +322,7 @@ final class SoundOutlook {
     }
 
     /** What the fans that go into a case can do there, beside a radiator of one size or none. */
-    private Foresight.Airs airs(Unfinished it, Candidate candidate, Build build) {
+    private CaseAirs airs(Unfinished it, Candidate candidate, Build build) {
         Candidate pcCase = it.choices()[Slot.CASE.ordinal()];
         Cooler cooler = (Cooler) candidate.partOrNull();
         boolean liquid = cooler != null && cooler.type() == CoolerType.LIQUID;
@@ -338,7 +339,7 @@ final class SoundOutlook {
                             choices.add(problem.assessor().assess(with(build, fans)));
                         }
                     }
-                    return new Foresight.Airs(choices);
+                    return new CaseAirs(choices);
                 });
     }
 

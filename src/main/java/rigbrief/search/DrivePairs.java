@@ -1,0 +1,150 @@
+package rigbrief.search;
+
+import java.util.Arrays;
+import rigbrief.part.Drive;
+import rigbrief.part.Slot;
+import rigbrief.presolve.Candidate;
+
+/**
+ * The least that both drives cost together, and the most they gain, by supplier set: over all first
+ * drives, and with each of them.
+ *
+ * <p>A small first drive is cheap and so is no second one, but not both at once.
+ */
+final class DrivePairs {
+    /** Points that both drives lose in places on a board. */
+    interface PlacesLoss {
+        double of(boolean firstInM2, boolean secondInM2);
+    }
+
+    static final PlacesLoss NO_LOSS = (first, second) -> 0;
+
+    private final long[] least;
+    private final double[][] net;
+    private final long[][] leastWith;
+    private final double[][][] netWith;
+
+    private DrivePairs(int drives, int sets, int worths) {
+        least = new long[sets];
+        net = new double[worths][sets];
+        leastWith = new long[drives][sets];
+        netWith = new double[drives][worths][sets];
+        clear(least, net);
+        for (int i = 0; i < drives; i++) {
+            clear(leastWith[i], netWith[i]);
+        }
+    }
+
+    private static void clear(long[] least, double[][] net) {
+        Arrays.fill(least, Long.MAX_VALUE);
+        for (double[] bySet : net) {
+            Arrays.fill(bySet, Double.NEGATIVE_INFINITY);
+        }
+    }
+
+    /** Least price over all first drives, by supplier set. */
+    long least(int set) {
+        return least[set];
+    }
+
+    /** Most net gain over all first drives, by worth and supplier set. */
+    double net(int w, int set) {
+        return net[w][set];
+    }
+
+    /** Least price with a first drive, by supplier set. */
+    long leastWith(int first, int set) {
+        return leastWith[first][set];
+    }
+
+    /** Most net gain with a first drive, by worth and supplier set. */
+    double netWith(int first, int w, int set) {
+        return netWith[first][w][set];
+    }
+
+    /** Bounds pairs of drives out of what is left of both slots. */
+    static final class Bounds {
+        private final SlotTable firsts;
+        private final SlotTable seconds;
+        private final PairTable pairs;
+        private final double[] worth;
+        private final int sets;
+        private final long[] secondsInM2;
+
+        Bounds(SlotTable firsts, SlotTable seconds, PairTable pairs, double[] worth, int sets) {
+            this.firsts = firsts;
+            this.seconds = seconds;
+            this.pairs = pairs;
+            this.worth = worth;
+            this.sets = sets;
+            this.secondsInM2 = new long[(seconds.size() + 63) / 64];
+            for (int j = 0; j < seconds.size(); j++) {
+                if (inM2(seconds.candidate(j))) {
+                    secondsInM2[j >> 6] |= 1L << j;
+                }
+            }
+        }
+
+        private static boolean inM2(Candidate candidate) {
+            return !candidate.none() && ((Drive) candidate.partOrNull()).form().m2();
+        }
+
+        /**
+         * The bounds.
+         *
+         * @param firstLeft what is left of the first drive's slot
+         * @param secondLeft what is left of the second drive's slot
+         * @param firstGain points of each first drive while its slot is open
+         * @param places what two drives lose together in places
+         */
+        DrivePairs of(long[] firstLeft, long[] secondLeft, double[] firstGain, PlacesLoss places) {
+            DrivePairs all = new DrivePairs(firsts.size(), sets, worth.length);
+            for (int i = 0; i < firsts.size(); i++) {
+                if (SlotTable.has(firstLeft, i)) {
+                    long[] row = pairs.row(firsts.candidate(i), Slot.SECOND_DRIVE);
+                    boolean m2 = inM2(firsts.candidate(i));
+                    for (boolean secondM2 : new boolean[] {false, true}) {
+                        double gain = firstGain[i] + places.of(m2, secondM2);
+                        add(all, i, going(secondLeft, row, secondM2), gain);
+                    }
+                    sumUp(all, i);
+                }
+            }
+            return all;
+        }
+
+        /** The second drives of one sort that go with a first one. */
+        private long[] going(long[] left, long[] row, boolean m2) {
+            long[] going = left.clone();
+            for (int k = 0; k < going.length; k++) {
+                going[k] &= m2 ? secondsInM2[k] : ~secondsInM2[k];
+                going[k] &= row == null ? -1 : row[k];
+            }
+            return going;
+        }
+
+        private void add(DrivePairs all, int i, long[] going, double gain) {
+            if (SlotTable.empty(going)) {
+                return;
+            }
+            long[] minor = firsts.candidate(i).minorBySet();
+            for (int s = 0; s < sets; s++) {
+                long price = minor[s] + seconds.leastMinor(going, s);
+                all.leastWith[i][s] = Math.min(all.leastWith[i][s], price);
+                for (int w = 0; w < worth.length; w++) {
+                    double net = gain - worth[w] * minor[s] + seconds.mostNet(going, s, w);
+                    all.netWith[i][w][s] = Math.max(all.netWith[i][w][s], net);
+                }
+            }
+        }
+
+        private void sumUp(DrivePairs all, int i) {
+            for (int s = 0; s < sets; s++) {
+                all.least[s] = Math.min(all.least[s], all.leastWith[i][s]);
+                for (int w = 0; w < worth.length; w++) {
+                    all.net[w][s] = Math.max(all.net[w][s], all.netWith[i][w][s]);
+                }
+            }
+        }
+    }
+}
