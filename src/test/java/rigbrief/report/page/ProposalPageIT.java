@@ -133,7 +133,9 @@ class ProposalPageIT {
         long all = (Long) browser.run("return document.querySelectorAll('[data-use]').length");
         Set<Object> reached = new LinkedHashSet<>();
 
-        for (int i = 0; i < all; i++) {
+        firstStop();
+        reached.add(browser.run("return document.activeElement.dataset.use"));
+        for (int i = 1; i < all; i++) {
             new Actions(browser.driver()).sendKeys(Keys.TAB).perform();
             reached.add(browser.run("return document.activeElement.dataset.use"));
         }
@@ -146,11 +148,21 @@ class ProposalPageIT {
     void the_first_tab_stop_leads_past_the_head_and_is_seen_when_it_is_reached() {
         browser.show(page, DESKTOP_PX, false);
 
-        new Actions(browser.driver()).sendKeys(Keys.TAB).perform();
+        WebElement skip = firstStop();
 
-        WebElement skip = browser.driver().switchTo().activeElement();
         assertThat(skip.getDomAttribute("href")).isEqualTo("#content");
         assertThat(skip.getLocation().getX()).isNotNegative();
+    }
+
+    /** The first stop within the page: the browser's own frame may take a key before it. */
+    private static WebElement firstStop() {
+        for (int i = 0; i < 3; i++) {
+            new Actions(browser.driver()).sendKeys(Keys.TAB).perform();
+            if (!(Boolean) browser.run("return document.activeElement === document.body")) {
+                break;
+            }
+        }
+        return browser.driver().switchTo().activeElement();
     }
 
     @Test
