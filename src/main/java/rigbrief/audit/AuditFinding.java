@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import rigbrief.quantity.Unit;
 import rigbrief.rule.Margin;
+import rigbrief.wording.Phrase;
 
 /**
  * One rule's remark in an audit.
@@ -13,7 +14,7 @@ import rigbrief.rule.Margin;
  * @param level how serious
  * @param excess by how much a breach breaks the rule, in its unit; 0 otherwise
  * @param unit unit of the excess
- * @param text what to tell
+ * @param phrase what to tell
  * @param source where the limit comes from
  * @param parts ids of the parts in the slots the rule reads; empty for a rule that reads them all
  * @param margin what there is against what is needed
@@ -24,12 +25,17 @@ public record AuditFinding(
         Level level,
         long excess,
         Unit unit,
-        String text,
+        Phrase phrase,
         String source,
         List<String> parts,
         Optional<Margin> margin) {
     public AuditFinding {
         parts = List.copyOf(parts);
+    }
+
+    /** What to tell, in English. */
+    public String text() {
+        return phrase.toString();
     }
 
     /** How serious a remark is. */

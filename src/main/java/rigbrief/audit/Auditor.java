@@ -174,7 +174,7 @@ public final class Auditor {
                 level,
                 finding.excess(),
                 rule.info().unit(),
-                finding.text(),
+                finding.phrase(),
                 rule.info().source().text(),
                 partsRead(rule.reads(), build),
                 finding.margin());

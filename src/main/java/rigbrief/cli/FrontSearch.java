@@ -8,6 +8,7 @@ import java.util.function.BooleanSupplier;
 import rigbrief.proposal.FrontPoint;
 import rigbrief.proposal.Proposals;
 import rigbrief.proposal.front.FrontFinder;
+import rigbrief.wording.Phrase;
 
 /** Fills an answer's front, for pages that let a reader walk along it. */
 final class FrontSearch {
@@ -35,11 +36,10 @@ final class FrontSearch {
                     return now;
                 };
         List<FrontPoint> front = FrontFinder.find(answer.brief(), answer.catalogue(), STEPS, over);
-        List<String> remarks = new ArrayList<>(answer.remarks());
+        List<Phrase> remarks = new ArrayList<>(answer.remarks());
         if (hit[0]) {
             remarks.add(
-                    "The time ran out while builds between the proposals were searched for:"
-                            + " another run may show others.");
+                    Phrase.of("remark.front-time"));
         }
         return new Proposals(
                 answer.brief(),

@@ -6,6 +6,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import rigbrief.wording.Phrase;
 
 /**
  * An explanation in the making.
@@ -57,8 +58,8 @@ final class Derivation {
     }
 
     /** A remark, if there is one. */
-    Derivation remark(Optional<String> words) {
-        words.ifPresent(remarks::add);
+    Derivation remark(Optional<Phrase> words) {
+        words.map(Phrase::toString).ifPresent(remarks::add);
         return this;
     }
 

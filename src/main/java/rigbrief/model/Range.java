@@ -1,12 +1,16 @@
 package rigbrief.model;
 
+import java.util.List;
 import java.math.BigDecimal;
 import java.util.Optional;
+import rigbrief.wording.Measured;
+import rigbrief.wording.Phrase;
 
 /**
  * The interval of one input in which a model has been checked, ends included.
  *
- * @param name what the input is, as it reads in a sentence, for example {@code "room temperature"}
+ * @param name what the input is, for example {@code "room temperature"}; with hyphens for spaces the
+ *     key of its text under {@code range.}
  * @param low least value, in {@code unit}
  * @param high greatest value, in {@code unit}, not below {@code low}
  * @param unit unit of both ends as printed, for example {@code "°C"}; empty for a plain number
@@ -39,22 +43,28 @@ public record Range(String name, double low, double high, String unit) {
      * @param value in {@link #unit()}
      * @return one sentence, or nothing when the range holds the value
      */
-    public Optional<String> remark(double value) {
+    public Optional<Phrase> remark(double value) {
         if (holds(value)) {
             return Optional.empty();
         }
         return Optional.of(
-                "%s of %s is outside %s to %s, where the model was checked; take it as a guess"
-                        .formatted(name, shown(value), plain(low), shown(high)));
+                Phrase.of(
+                        "range.outside",
+                        Phrase.of("range." + name.replace(' ', '-')),
+                        shown(value),
+                        plain(low),
+                        shown(high)));
     }
 
-    private String shown(double value) {
-        return unit.isEmpty() ? plain(value) : plain(value) + " " + unit;
+    private Object shown(double value) {
+        return Phrase.joined(unit.isEmpty() ? "" : " ", List.of(plain(value), unit));
     }
 
-    private static String plain(double value) {
-        return Double.isFinite(value)
-                ? BigDecimal.valueOf(value).stripTrailingZeros().toPlainString()
-                : Double.toString(value);
+    private static Object plain(double value) {
+        if (!Double.isFinite(value)) {
+            return Double.toString(value);
+        }
+        BigDecimal plain = BigDecimal.valueOf(value).stripTrailingZeros();
+        return new Measured(plain.scale() < 0 ? plain.setScale(0) : plain, "");
     }
 }

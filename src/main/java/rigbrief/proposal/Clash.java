@@ -2,6 +2,7 @@ package rigbrief.proposal;
 
 import java.util.List;
 import rigbrief.proposal.clash.WayOut;
+import rigbrief.wording.Phrase;
 
 /**
  * Why no build meets the musts.
@@ -15,10 +16,10 @@ import rigbrief.proposal.clash.WayOut;
  * @param waysOut what can give way, each with a real build; fewest changes first
  */
 public record Clash(
-        List<String> needs,
+        List<Phrase> needs,
         boolean minimal,
-        List<String> explanation,
-        List<List<String>> sets,
+        List<Phrase> explanation,
+        List<List<Phrase>> sets,
         boolean allSets,
         List<WayOut> waysOut) {
     public Clash {
@@ -29,7 +30,7 @@ public record Clash(
     }
 
     /** A clash of which nothing but one set of musts is known. */
-    public Clash(List<String> needs, boolean minimal, List<String> explanation) {
+    public Clash(List<Phrase> needs, boolean minimal, List<Phrase> explanation) {
         this(
                 needs,
                 minimal,

@@ -10,6 +10,7 @@ import rigbrief.catalogue.Catalogue;
 import rigbrief.part.Slot;
 import rigbrief.proposal.clash.NeedClash;
 import rigbrief.search.SearchSpace;
+import rigbrief.wording.Phrase;
 
 /** Finds which musts clash when no build meets them all, and what can give way. */
 public final class ClashFinder {
@@ -37,11 +38,11 @@ public final class ClashFinder {
     /** The clash of a brief that no build meets. */
     Clash find(Brief brief, SearchSpace space) {
         NeedClash found = NeedClash.find(brief, catalogue, steps, stop);
-        List<List<String>> sets = new ArrayList<>();
+        List<List<Phrase>> sets = new ArrayList<>();
         for (BitSet set : found.sets().conflicts()) {
             sets.add(found.names(set));
         }
-        List<String> first = sets.isEmpty() ? List.of() : sets.get(0);
+        List<Phrase> first = sets.isEmpty() ? List.of() : sets.get(0);
         return new Clash(
                 first,
                 found.minimal() && !first.isEmpty(),
@@ -51,32 +52,28 @@ public final class ClashFinder {
                 found.waysOut());
     }
 
-    private static List<String> explanation(
-            SearchSpace space, NeedClash found, List<String> first) {
-        List<String> lines = new ArrayList<>();
+    private static List<Phrase> explanation(
+            SearchSpace space, NeedClash found, List<Phrase> first) {
+        List<Phrase> lines = new ArrayList<>();
         for (Map.Entry<Slot, Map<String, Integer>> slot : space.candidates().refused().entrySet()) {
-            StringBuilder line =
-                    new StringBuilder("No part is left for slot ").append(slot.getKey().word());
+            List<Phrase> refused = new ArrayList<>();
+            refused.add(Phrase.of("slot.name." + slot.getKey().word()));
             slot.getValue()
-                    .forEach(
-                            (rule, count) ->
-                                    line.append(", %d refused by rule %s".formatted(count, rule)));
-            lines.add(line.append('.').toString());
+                    .forEach((rule, count) -> refused.add(Phrase.of("clash.refused", count, rule)));
+            lines.add(Phrase.of("clash.no-part", Phrase.joined(", ", refused)));
         }
         lines.add(meaning(found, first));
         lines.addAll(found.fitReasons());
         return lines;
     }
 
-    private static String meaning(NeedClash found, List<String> first) {
+    private static Phrase meaning(NeedClash found, List<Phrase> first) {
         if (first.isEmpty()) {
-            return "Even without any of the musts no build fits together; look at the parts and offers of the catalogue.";
+            return Phrase.of("clash.nothing");
         }
         if (first.size() == 1) {
-            return "This must can't be met by any build that the catalogue allows.";
+            return Phrase.of("clash.alone");
         }
-        return found.minimal()
-                ? "Of each set, all but any one can be met together."
-                : "The step limit left open whether each must is needed for its clash.";
+        return Phrase.of(found.minimal() ? "clash.minimal" : "clash.open");
     }
 }

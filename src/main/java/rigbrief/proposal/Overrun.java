@@ -2,6 +2,7 @@ package rigbrief.proposal;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import rigbrief.assess.Assessment;
 import rigbrief.assess.Prediction;
@@ -14,6 +15,7 @@ import rigbrief.search.Problem;
 import rigbrief.search.SearchSpace;
 import rigbrief.search.Standing;
 import rigbrief.search.TwoStage;
+import rigbrief.wording.Phrase;
 
 /**
  * A build just over the ceiling, offered only inside the brief's overrun and only if it meets a
@@ -22,7 +24,7 @@ import rigbrief.search.TwoStage;
  * @param certificate the build over the ceiling; empty when it buys no wish
  * @param remarks how far over it is, and what that buys
  */
-record Overrun(Optional<Certificate> certificate, List<String> remarks) {
+record Overrun(Optional<Certificate> certificate, List<Phrase> remarks) {
     private static final Overrun NONE = new Overrun(Optional.empty(), List.of());
 
     static Overrun find(SearchSpace space, Brief brief, TwoStage search, Standing full) {
@@ -34,7 +36,7 @@ record Overrun(Optional<Certificate> certificate, List<String> remarks) {
         Problem stretched = space.within(limit);
         Certificate over = search.bestFrom(stretched, Objective.mostUtility(), List.of(full));
         Standing found = over.best().orElse(full);
-        List<String> bought = new ArrayList<>(wishes(space, found));
+        List<Phrase> bought = new ArrayList<>(wishes(space, found));
         bought.removeAll(wishes(space, full));
         if (found.totalMinor() <= ceiling || bought.isEmpty()) {
             return NONE;
@@ -42,25 +44,23 @@ record Overrun(Optional<Certificate> certificate, List<String> remarks) {
         return new Overrun(
                 Optional.of(over),
                 List.of(
-                        "%s over the ceiling, inside the overrun the brief allows; it buys: %s."
-                                .formatted(
+                        Phrase.of("remark.overrun",
                                         Money.ofMinor(
                                                 found.totalMinor() - ceiling, brief.currency()),
-                                        String.join(", ", bought))));
+                                        Phrase.joined(", ", bought))));
     }
 
     /** The wishes a build meets, in words. */
-    private static List<String> wishes(SearchSpace space, Standing standing) {
+    private static List<Phrase> wishes(SearchSpace space, Standing standing) {
         Assessment it = space.assessor().assess(standing.build());
-        List<String> met = new ArrayList<>();
+        List<Phrase> met = new ArrayList<>();
         for (Prediction prediction : it.predictions()) {
             for (Promise promise : prediction.promises()) {
                 if (!promise.must() && promise.met()) {
                     met.add(
-                            "%s %s %.0f"
-                                    .formatted(
+                            Phrase.of("remark.bought",
                                             prediction.workload().title(),
-                                            promise.measure().word(),
+                                            Phrase.of("measure.word." + promise.measure().name().toLowerCase(Locale.ROOT)),
                                             promise.required()));
                 }
             }
@@ -71,7 +71,7 @@ record Overrun(Optional<Certificate> certificate, List<String> remarks) {
                 .ifPresent(
                         wish -> {
                             if (Math.round(it.load().levelDba() * 100) <= wish * 100L) {
-                                met.add("noise of at most %d dB(A)".formatted(wish));
+                                met.add(Phrase.of("remark.noise", wish));
                             }
                         });
         return met;

@@ -3,6 +3,7 @@ package rigbrief.proposal;
 import java.util.List;
 import rigbrief.audit.Audit;
 import rigbrief.build.BuildRecord;
+import rigbrief.wording.Phrase;
 
 /**
  * A build in a tier, with its audit, the reasons for its parts, and its proof.
@@ -20,7 +21,7 @@ public record Proposal(
         Audit audit,
         List<PartReason> reasons,
         Proof proof,
-        List<String> remarks) {
+        List<Phrase> remarks) {
     public Proposal {
         reasons = List.copyOf(reasons);
         remarks = List.copyOf(remarks);

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import rigbrief.brief.Brief;
 import rigbrief.catalogue.Catalogue;
+import rigbrief.wording.Phrase;
 
 /**
  * The answer to a brief.
@@ -25,7 +26,7 @@ public record Proposals(
         List<Proposal> proposals,
         List<FrontPoint> front,
         Optional<Clash> clash,
-        List<String> remarks,
+        List<Phrase> remarks,
         Optional<Mix> mix) {
     public Proposals {
         proposals = List.copyOf(proposals);
@@ -41,7 +42,7 @@ public record Proposals(
             List<Proposal> proposals,
             List<FrontPoint> front,
             Optional<Clash> clash,
-            List<String> remarks) {
+            List<Phrase> remarks) {
         this(brief, catalogue, seed, proposals, front, clash, remarks, Optional.empty());
     }
 

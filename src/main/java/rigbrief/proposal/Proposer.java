@@ -7,6 +7,7 @@ import rigbrief.brief.Brief;
 import rigbrief.catalogue.Catalogue;
 import rigbrief.search.SearchSpace;
 import rigbrief.search.TwoStage;
+import rigbrief.wording.Phrase;
 
 /** Answers a brief: three tiers with proof and reasons, or why there is none. */
 public final class Proposer {
@@ -58,9 +59,10 @@ public final class Proposer {
 
     private Proposals notFound(
             Brief brief, Catalogue catalogue, FirstSearches first, SearchClock clock) {
-        String found =
-                "No build was found in %d steps, and it is not proven that there is none; allow more steps or time."
-                        .formatted(first.leastMoney().steps() + first.mostUtility().steps());
+        Phrase found =
+                Phrase.of(
+                        "clash.not-found",
+                        first.leastMoney().steps() + first.mostUtility().steps());
         return without(brief, catalogue, new Clash(List.of(), false, List.of(found)), clock);
     }
 

@@ -2,6 +2,7 @@ package rigbrief.proposal;
 
 import java.util.List;
 import java.util.function.BooleanSupplier;
+import rigbrief.wording.Phrase;
 
 /** Time, asked only when the limits name a ceiling on it. Shared by the threads of one search. */
 final class SearchClock {
@@ -36,15 +37,14 @@ final class SearchClock {
         return over || stopped;
     }
 
-    List<String> remarks() {
+    List<Phrase> remarks() {
         if (stopped) {
             return List.of(
-                    "The search was called off; what is shown is the best found by then, with how far it can be from the best.");
+                    Phrase.of("remark.called-off"));
         }
         return over
                 ? List.of(
-                        "The time of %d ms was used up; what is shown is the best found by then, and another run may differ."
-                                .formatted(limits.time().get().toMillis()))
+                        Phrase.of("remark.time", limits.time().get().toMillis()))
                 : List.of();
     }
 }

@@ -18,6 +18,7 @@ import rigbrief.search.Problem;
 import rigbrief.search.SearchSpace;
 import rigbrief.search.Standing;
 import rigbrief.search.TwoStage;
+import rigbrief.wording.Phrase;
 
 /** The tiers of one brief, each starting from what the searches before it found. */
 final class Tiers {
@@ -44,7 +45,7 @@ final class Tiers {
     private final TwoStage search;
     private final Map<Tier, Certificate> found = new EnumMap<>(Tier.class);
     private final Map<Tier, Objective> objectives = new EnumMap<>(Tier.class);
-    private final List<String> remarks = new ArrayList<>();
+    private final List<Phrase> remarks = new ArrayList<>();
     private final List<Standing> pool = new ArrayList<>();
 
     Tiers(
@@ -128,7 +129,7 @@ final class Tiers {
             Certificate certificate = found.get(tier);
             if (certificate == null) {
                 remarks.add(
-                        "No balanced build: the lean one already has all the utility that money under the ceiling can buy.");
+                        Phrase.of("remark.no-balanced"));
                 continue;
             }
             Standing standing = certificate.best().orElseThrow();
@@ -136,8 +137,7 @@ final class Tiers {
                     shown.stream().filter(other -> !differs(standing, other)).findFirst();
             if (like.isPresent()) {
                 remarks.add(
-                        "No %s build of its own: it would differ from another tier in nothing that the client notices."
-                                .formatted(tier.word()));
+                        Phrase.of("remark.like", Phrase.of("tier.word." + tier.word())));
                 continue;
             }
             shown.add(standing);

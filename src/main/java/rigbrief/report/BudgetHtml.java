@@ -13,6 +13,7 @@ import rigbrief.proposal.clash.Change;
 import rigbrief.proposal.clash.WayOut;
 import rigbrief.proposal.front.Knee;
 import rigbrief.proposal.need.Need;
+import rigbrief.wording.Phrase;
 
 /** What the goals of a brief cost, as one HTML page that needs nothing else. */
 public final class BudgetHtml implements Report<Budget> {
@@ -84,10 +85,10 @@ public final class BudgetHtml implements Report<Budget> {
 
         private void clash() {
             element("h2", "No build meets its musts at any price");
-            for (List<String> set : budget.clash().orElseThrow().sets()) {
-                element("p", "Not together: " + String.join("; ", set) + ".");
+            for (List<Phrase> set : budget.clash().orElseThrow().sets()) {
+                element("p", "Not together: " + Phrase.joined("; ", set) + ".");
             }
-            budget.clash().orElseThrow().explanation().forEach(line -> element("p", line));
+            budget.clash().orElseThrow().explanation().forEach(line -> element("p", line.toString()));
             List<List<String>> rows = new ArrayList<>();
             for (WayOut way : budget.clash().orElseThrow().waysOut()) {
                 rows.add(
@@ -100,8 +101,8 @@ public final class BudgetHtml implements Report<Budget> {
             table("Ways out", List.of("let go", "from", "to", "total"), 3, rows);
         }
 
-        private static String joined(List<String> texts) {
-            return String.join(" and ", texts);
+        private static String joined(List<Phrase> texts) {
+            return String.join(" and ", texts.stream().map(Phrase::toString).toList());
         }
 
         private void totals() {

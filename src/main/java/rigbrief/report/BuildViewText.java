@@ -109,14 +109,7 @@ public final class BuildViewText {
 
     private void remarks(String label, List<Remark> remarks) {
         for (Remark remark : remarks) {
-            String text =
-                    remark.original().isEmpty()
-                            ? remark.text() + " (" + remark.title() + ")"
-                            : remark.title()
-                                    + (remark.text().isEmpty() ? "" : ": " + remark.text())
-                                    + " ["
-                                    + remark.original()
-                                    + "]";
+            String text = remark.text() + " (" + remark.title() + ")";
             page.hanging("  - ", label + ": " + text);
         }
     }

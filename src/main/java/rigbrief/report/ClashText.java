@@ -6,6 +6,7 @@ import rigbrief.proposal.Clash;
 import rigbrief.proposal.clash.Change;
 import rigbrief.proposal.clash.WayOut;
 import rigbrief.quantity.Money;
+import rigbrief.wording.Phrase;
 
 /** Why no build meets the musts, and the ways out, in plain text. */
 final class ClashText {
@@ -19,15 +20,15 @@ final class ClashText {
 
     /** The clashing sets, what was found about them, and what can give way. */
     void write(Clash clash) {
-        for (List<String> set : clash.sets()) {
+        for (List<Phrase> set : clash.sets()) {
             page.section(
                     set.size() == 1
                             ? "This must can't be met"
                             : "These musts can't be met together");
-            set.forEach(need -> page.hanging("  - ", need));
+            set.forEach(need -> page.hanging("  - ", need.toString()));
         }
         page.blank();
-        clash.explanation().forEach(words -> page.paragraph(0, words));
+        clash.explanation().forEach(words -> page.paragraph(0, words.toString()));
         if (!clash.sets().isEmpty() && !clash.allSets()) {
             page.paragraph(0, "There may be other sets; these were found first.");
         }
@@ -47,9 +48,7 @@ final class ClashText {
             for (Change change : way.changes()) {
                 table.row(
                         head + change.need(),
-                        change.from(),
-                        change.to(),
-                        head.isEmpty() ? total + (way.proven() ? "" : " *") : "");
+                        change.from().toString(),change.to().toString(), head.isEmpty() ? total + (way.proven() ? "" : " *") : "");
                 head = "and ";
             }
         }

@@ -100,9 +100,9 @@ final class JsonPage {
     }
 
     /** A list of texts. */
-    JsonPage texts(String name, List<String> texts) {
+    JsonPage texts(String name, List<?> texts) {
         write(generator -> generator.writeArrayFieldStart(name));
-        texts.forEach(item -> write(generator -> generator.writeString(item)));
+        texts.forEach(item -> write(generator -> generator.writeString(item.toString())));
         return write(JsonGenerator::writeEndArray);
     }
 

@@ -10,6 +10,7 @@ import rigbrief.proposal.Proof;
 import rigbrief.proposal.Proposal;
 import rigbrief.proposal.Proposals;
 import rigbrief.quantity.Money;
+import rigbrief.wording.Phrase;
 
 /** Proposals in plain text, 80 columns wide. */
 public final class ProposalsText implements Report<Proposals> {
@@ -185,11 +186,11 @@ public final class ProposalsText implements Report<Proposals> {
             new ClashText(page, answer.brief()).write(clash);
         }
 
-        private void remarks(List<String> remarks) {
+        private void remarks(List<Phrase> remarks) {
             if (!remarks.isEmpty()) {
                 page.section("Remarks");
             }
-            remarks.forEach(remark -> page.hanging("  - ", remark));
+            remarks.forEach(remark -> page.hanging("  - ", remark.toString()));
         }
 
         private static String sentence(String words) {

@@ -5,6 +5,7 @@ import java.util.function.Supplier;
 import rigbrief.part.Fact;
 import rigbrief.quantity.Quantity;
 import rigbrief.quantity.Unit;
+import rigbrief.wording.Phrase;
 
 /**
  * One rule's remark on a build.
@@ -26,9 +27,14 @@ public sealed interface Finding {
     /** What there is against what is needed, where that can be measured. */
     Optional<Margin> margin();
 
-    /** What to tell a person; empty when the rule is simply met. */
+    /** What to tell a person; nothing when the rule is simply met. */
+    default Phrase phrase() {
+        return Phrase.NONE;
+    }
+
+    /** The same in English; empty when the rule is simply met. */
     default String text() {
-        return "";
+        return phrase().toString();
     }
 
     /**
@@ -44,9 +50,9 @@ public sealed interface Finding {
      * @param words what to tell
      * @param margin what there is against what is needed
      */
-    record Note(Supplier<String> words, Optional<Margin> margin) implements Finding {
+    record Note(Supplier<Phrase> words, Optional<Margin> margin) implements Finding {
         @Override
-        public String text() {
+        public Phrase phrase() {
             return words.get();
         }
     }
@@ -57,9 +63,9 @@ public sealed interface Finding {
      * @param words what to tell
      * @param margin what there is against what is needed
      */
-    record Caution(Supplier<String> words, Optional<Margin> margin) implements Finding {
+    record Caution(Supplier<Phrase> words, Optional<Margin> margin) implements Finding {
         @Override
-        public String text() {
+        public Phrase phrase() {
             return words.get();
         }
     }
@@ -71,7 +77,7 @@ public sealed interface Finding {
      * @param words what to tell
      * @param margin what there is against what is needed
      */
-    record Breach(long excess, Supplier<String> words, Optional<Margin> margin) implements Finding {
+    record Breach(long excess, Supplier<Phrase> words, Optional<Margin> margin) implements Finding {
         public Breach {
             if (excess < 1) {
                 throw new IllegalArgumentException(
@@ -81,33 +87,33 @@ public sealed interface Finding {
         }
 
         @Override
-        public String text() {
+        public Phrase phrase() {
             return words.get();
         }
     }
 
     /** A note. */
-    static Finding note(Supplier<String> words) {
+    static Finding note(Supplier<Phrase> words) {
         return new Note(words, Optional.empty());
     }
 
     /** A caution. */
-    static Finding caution(Supplier<String> words) {
+    static Finding caution(Supplier<Phrase> words) {
         return new Caution(words, Optional.empty());
     }
 
     /** A breach with nothing to measure beside its size. */
-    static Finding breach(long excess, Supplier<String> words) {
+    static Finding breach(long excess, Supplier<Phrase> words) {
         return new Breach(excess, words, Optional.empty());
     }
 
     /** Met when a condition holds; else a breach of one. */
-    static Finding require(boolean holds, Supplier<String> words) {
+    static Finding require(boolean holds, Supplier<Phrase> words) {
         return holds ? MET : breach(1, words);
     }
 
     /** Met at an excess of 0; a breach of any greater one. */
-    static Finding unlessZero(long excess, Supplier<String> words) {
+    static Finding unlessZero(long excess, Supplier<Phrase> words) {
         return excess == 0 ? MET : breach(excess, words);
     }
 
@@ -115,13 +121,13 @@ public sealed interface Finding {
      * Met while the need is at most what there is, equality included; else a breach of the
      * difference.
      */
-    static Finding atMost(long need, long have, Unit unit, Supplier<String> words) {
+    static Finding atMost(long need, long have, Unit unit, Supplier<Phrase> words) {
         Optional<Margin> margin = Optional.of(new Margin(have, need, unit));
         return need <= have ? new Met(margin) : new Breach(need - have, words, margin);
     }
 
     /** The same for data-sheet figures; an empty cell on either side is a caution that names it. */
-    static <Q extends Quantity> Finding atMost(Fact<Q> need, Fact<Q> have, Supplier<String> words) {
+    static <Q extends Quantity> Finding atMost(Fact<Q> need, Fact<Q> have, Supplier<Phrase> words) {
         if (need instanceof Fact.Stated<Q> needed && have instanceof Fact.Stated<Q> had) {
             return atMost(
                     needed.value().amount(), had.value().amount(), needed.value().unit(), words);
@@ -138,7 +144,6 @@ public sealed interface Finding {
         }
         return caution(
                 () ->
-                        "can't be judged: %s of %s is empty; look it up before ordering"
-                                .formatted(empty.column(), empty.part()));
+                        Phrase.of("finding.unknown", empty.column(), empty.part()));
     }
 }

@@ -28,6 +28,7 @@ import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Rules;
 import rigbrief.rule.Source;
+import rigbrief.wording.Phrase;
 
 class AuditorTest {
 
@@ -60,10 +61,10 @@ class AuditorTest {
     void breaches_come_before_cautions_and_cautions_before_notes() {
         var rules =
                 List.of(
-                        says("a-note", Finding.note(() -> "first")),
-                        says("a-caution", Finding.caution(() -> "second")),
-                        says("a-breach", Finding.breach(3, () -> "third")),
-                        says("another-breach", Finding.breach(2, () -> "fourth")));
+                        says("a-note", Finding.note(() -> Phrase.data("first"))),
+                        says("a-caution", Finding.caution(() -> Phrase.data("second"))),
+                        says("a-breach", Finding.breach(3, () -> Phrase.data("third"))),
+                        says("another-breach", Finding.breach(2, () -> Phrase.data("fourth"))));
 
         var audit = audit(aBrief(), aBuild().make(), rules);
 
@@ -85,7 +86,7 @@ class AuditorTest {
     void a_rule_is_asked_while_an_optional_slot_it_reads_is_empty() {
         var rule =
                 new Fixed(
-                        "asked", Reads.of(Slot.BOARD, Slot.GRAPHICS), Finding.note(() -> "asked"));
+                        "asked", Reads.of(Slot.BOARD, Slot.GRAPHICS), Finding.note(() -> Phrase.data("asked")));
 
         var audit = audit(aBrief(), aBuild().without(Slot.GRAPHICS).make(), List.of(rule));
 
@@ -94,8 +95,8 @@ class AuditorTest {
 
     @Test
     void margins_of_met_and_broken_rules_are_kept_in_the_order_of_the_rules() {
-        var met = Finding.atMost(5, 7, Unit.PIECE, () -> "met");
-        var broken = Finding.atMost(9, 7, Unit.PIECE, () -> "broken");
+        var met = Finding.atMost(5, 7, Unit.PIECE, () -> Phrase.data("met"));
+        var broken = Finding.atMost(9, 7, Unit.PIECE, () -> Phrase.data("broken"));
 
         var audit =
                 audit(
@@ -109,7 +110,7 @@ class AuditorTest {
 
     @Test
     void a_rule_that_reads_every_slot_names_no_parts() {
-        var rule = new Fixed("all", Reads.ALL, Finding.note(() -> "all"));
+        var rule = new Fixed("all", Reads.ALL, Finding.note(() -> Phrase.data("all")));
 
         var audit = audit(aBrief(), aBuild().make(), List.of(rule));
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import org.junit.jupiter.api.Test;
+import rigbrief.wording.Phrase;
 
 class RangeTest {
     private static final Range ROOM = new Range("room temperature", 5, 40, "°C");
@@ -18,7 +19,7 @@ class RangeTest {
 
     @Test
     void a_value_beyond_either_end_gets_a_caution_that_names_both_ends() {
-        assertThat(ROOM.remark(60))
+        assertThat(ROOM.remark(60).map(Phrase::toString))
                 .hasValue(
                         "room temperature of 60 °C is outside 5 to 40 °C, where the model was"
                                 + " checked; take it as a guess");
@@ -30,9 +31,9 @@ class RangeTest {
     void a_number_without_unit_and_an_infinite_one_are_printed_as_they_are() {
         var share = new Range("load share", 0.2, 1, "");
 
-        assertThat(share.remark(1.5))
+        assertThat(share.remark(1.5).map(Phrase::toString))
                 .hasValueSatisfying(it -> assertThat(it).contains("of 1.5 is"));
-        assertThat(share.remark(Double.POSITIVE_INFINITY))
+        assertThat(share.remark(Double.POSITIVE_INFINITY).map(Phrase::toString))
                 .hasValueSatisfying(it -> assertThat(it).contains("Infinity is outside 0.2 to 1,"));
         assertThat(share.holds(Double.NaN)).isFalse();
     }

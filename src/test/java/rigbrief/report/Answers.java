@@ -29,6 +29,7 @@ import rigbrief.proposal.Proposals;
 import rigbrief.proposal.Tier;
 import rigbrief.proposal.clash.Change;
 import rigbrief.proposal.clash.WayOut;
+import rigbrief.wording.Phrase;
 
 /** Small answers to write out: the fixtures' ordinary build, and one with two memory kits. */
 final class Answers {
@@ -92,7 +93,7 @@ final class Answers {
                         new FrontPoint(92_690, 0.61, lean),
                         new FrontPoint(112_690, 0.66, fuller())),
                 Optional.empty(),
-                List.of("No balanced build of its own."));
+                List.of(Phrase.data("No balanced build of its own.")));
     }
 
     private static Proposal proposal(
@@ -121,7 +122,7 @@ final class Answers {
 
     /** No build: two musts clash. */
     static Proposals impossible() {
-        List<String> needs = List.of("ceiling EUR 300.00", "lantern-marsh average 60");
+        List<Phrase> needs = List.of(Phrase.data("ceiling EUR 300.00"), Phrase.data("lantern-marsh average 60"));
         Brief brief = brief().make();
         return new Proposals(
                 brief,
@@ -133,7 +134,7 @@ final class Answers {
                         new Clash(
                                 needs,
                                 true,
-                                List.of("Either of them alone can be met."),
+                                List.of(Phrase.data("Either of them alone can be met.")),
                                 List.of(needs),
                                 true,
                                 List.of(
@@ -141,8 +142,8 @@ final class Answers {
                                                 List.of(
                                                         new Change(
                                                                 needs.get(0),
-                                                                "EUR 300.00",
-                                                                "EUR 926.90")),
+                                                                Phrase.data("EUR 300.00"),
+                                                                Phrase.data("EUR 926.90"))),
                                                 92_690,
                                                 true,
                                                 aBuild().make(),

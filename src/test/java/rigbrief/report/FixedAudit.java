@@ -24,6 +24,7 @@ import rigbrief.fixture.CatalogueFixture;
 import rigbrief.part.Slot;
 import rigbrief.quantity.Unit;
 import rigbrief.rule.Margin;
+import rigbrief.wording.Phrase;
 
 /** An audit with figures that no model computed, so that what pins a layout pins no model. */
 final class FixedAudit {
@@ -120,7 +121,7 @@ final class FixedAudit {
                 Level.BREACH,
                 1,
                 Unit.CONDITION,
-                "processor has socket K880, board has M1644",
+                Phrase.data("processor has socket K880, board has M1644"),
                 "maker's sheet: socket",
                 List.of(),
                 Optional.empty());
@@ -133,8 +134,8 @@ final class FixedAudit {
                 Level.CAUTION,
                 0,
                 Unit.CONDITION,
-                "the board needs firmware F12 before its first start; it can be updated without a"
-                        + " processor",
+                Phrase.data("the board needs firmware F12 before its first start; it can be updated without a"
+                        + " processor"),
                 "maker's sheet: firmware",
                 List.of(),
                 Optional.empty());
@@ -147,7 +148,7 @@ final class FixedAudit {
                 Level.NOTE,
                 0,
                 Unit.CONDITION,
-                "memory sold as 5600 MT/s runs at 4800 MT/s",
+                Phrase.data("memory sold as 5600 MT/s runs at 4800 MT/s"),
                 "maker's sheet: memory rate",
                 List.of(),
                 Optional.empty());

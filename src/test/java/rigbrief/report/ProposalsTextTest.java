@@ -18,6 +18,7 @@ import rigbrief.proposal.Proof;
 import rigbrief.proposal.Proposal;
 import rigbrief.proposal.Proposals;
 import rigbrief.proposal.Tier;
+import rigbrief.wording.Phrase;
 
 class ProposalsTextTest {
     private static final Proof PROVEN = new Proof("total", 103_000, 103_000, 0, 812);
@@ -102,7 +103,7 @@ class ProposalsTextTest {
                                 0.71,
                                 aBuild().with(aMemoryKit().id("other-kit"), 2).make())),
                 Optional.empty(),
-                List.of("No balanced build of its own: it would be like the lean one."));
+                List.of(Phrase.data("No balanced build of its own: it would be like the lean one.")));
     }
 
     private static Proposal proposal(Tier tier, Audit audit, Proof proof) {
@@ -122,7 +123,7 @@ class ProposalsTextTest {
                                         + " another: EUR 74.36 dearer, better for workloads."),
                         new PartReason(Slot.CASE, "The client's own.")),
                 proof,
-                List.of("The overrun of EUR 12.00 buys the wish for 100 fps."));
+                List.of(Phrase.data("The overrun of EUR 12.00 buys the wish for 100 fps.")));
     }
 
     private static String text(Proposals answer) {

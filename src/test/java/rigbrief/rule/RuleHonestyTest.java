@@ -44,6 +44,7 @@ import rigbrief.part.SidePanel;
 import rigbrief.part.Slot;
 import rigbrief.part.WirelessStandard;
 import rigbrief.quantity.Mass;
+import rigbrief.wording.Phrase;
 
 /**
  * Rules read no more than they say, and never fail on a build they may be asked of.
@@ -170,7 +171,7 @@ class RuleHonestyTest {
     @Test
     void every_breach_is_forbidden_to_the_search() {
         for (Rule rule : Rules.ALL) {
-            assertThat(rule.forbids(Finding.breach(1, () -> "broken"))).isTrue();
+            assertThat(rule.forbids(Finding.breach(1, () -> Phrase.data("broken")))).isTrue();
             assertThat(rule.forbids(Finding.MET)).isFalse();
             assertThat(rule.reads()).containsAll(rule.onlyWorsenedBy());
         }

@@ -47,6 +47,7 @@ import rigbrief.rule.Finding;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Phrase;
 
 /**
  * A knapsack problem dressed as a catalogue: a class is a slot, an item is a part, weight is price,
@@ -239,7 +240,7 @@ final class Knapsack {
                                 Item item = items.get(part.id());
                                 used[0] += item == null ? 0 : item.uses()[index];
                             });
-            return Finding.atMost(used[0], limit, Unit.PIECE, () -> "too much");
+            return Finding.atMost(used[0], limit, Unit.PIECE, () -> Phrase.data("too much"));
         }
     }
 
@@ -259,7 +260,7 @@ final class Knapsack {
         @Override
         public Finding check(Assessment it) {
             boolean missing = required.contains(Slot.GRAPHICS) && !it.build().has(Slot.GRAPHICS);
-            return Finding.require(!missing, () -> "nothing of class graphics");
+            return Finding.require(!missing, () -> Phrase.data("nothing of class graphics"));
         }
     }
 }

@@ -1,5 +1,7 @@
 package rigbrief.proposal.clash;
 
+import rigbrief.wording.Phrase;
+
 /**
  * One need that gives way.
  *
@@ -7,4 +9,4 @@ package rigbrief.proposal.clash;
  * @param from its value as asked
  * @param to what a real build reaches
  */
-public record Change(String need, String from, String to) {}
+public record Change(Phrase need, Phrase from, Phrase to) {}

@@ -18,6 +18,7 @@ import rigbrief.rule.Rule;
 import rigbrief.rule.Source;
 import rigbrief.search.Problem;
 import rigbrief.search.SearchSpace;
+import rigbrief.wording.Phrase;
 
 /**
  * Names the rules of fit behind a clash: those that leave nothing where the needs leave little.
@@ -39,13 +40,13 @@ final class FitReasons {
     }
 
     /** One sentence per rule; none when the needs clash whatever fits. */
-    List<String> of(Brief brief) {
+    List<Phrase> of(Brief brief) {
         SearchSpace space = SearchSpace.of(brief, catalogue);
         if (space.candidates().impossible()) {
             return List.of();
         }
         Left left = Left.of(space);
-        Set<String> sentences = new LinkedHashSet<>();
+        Set<Phrase> sentences = new LinkedHashSet<>();
         for (Rule rule : space.within(0).rules()) {
             boolean ofFit = !(rule.info().source() instanceof Source.ClientsBrief);
             if (ofFit && sentences.size() < MOST_REASONS) {
@@ -55,7 +56,7 @@ final class FitReasons {
         return List.copyOf(sentences);
     }
 
-    private static Optional<String> sentence(SearchSpace space, Rule rule, Left left) {
+    private static Optional<Phrase> sentence(SearchSpace space, Rule rule, Left left) {
         List<Slot> slots = slots(rule, left);
         if (slots.size() < FEWEST_SLOTS || combinations(slots, left) > MOST_COMBINATIONS) {
             return Optional.empty();
@@ -132,23 +133,30 @@ final class FitReasons {
             }
         }
 
-        Optional<String> sentence() {
+        Optional<Phrase> sentence() {
             if (allowed || nearest == null) {
                 return Optional.empty();
             }
-            List<String> counts = new ArrayList<>();
+            List<Phrase> counts = new ArrayList<>();
             List<String> names = new ArrayList<>();
             for (Slot slot : told()) {
-                counts.add("%s: %d".formatted(slot.word(), left.of(slot).size()));
+                counts.add(Phrase.of("clash.left", Phrase.of("slot.name." + slot.word()), left.of(slot).size()));
                 names.add(nearest.build().part(slot).name());
             }
             return Optional.of(
-                    "Rule %s stands in the way: whatever these musts leave (%s), nothing goes together. Nearest, %s: %s."
-                            .formatted(
+                    Phrase.of("clash.rule",
                                     rule.info().id(),
-                                    String.join(", ", counts),
-                                    String.join(" with ", names),
-                                    rule.check(nearest).text()));
+                                    Phrase.joined(", ", counts),
+                                    with(names),
+                                    rule.check(nearest).phrase()));
+        }
+
+        private static Phrase with(List<String> names) {
+            Phrase all = Phrase.data(names.get(0));
+            for (String name : names.subList(1, names.size())) {
+                all = Phrase.of("clash.with", all, name);
+            }
+            return all;
         }
 
         /** Slots of which the needs leave little; all of them where that is none. */

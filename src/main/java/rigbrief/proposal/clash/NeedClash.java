@@ -11,6 +11,7 @@ import rigbrief.proposal.need.Needs;
 import rigbrief.proposal.solve.Answer;
 import rigbrief.proposal.solve.SideBySide;
 import rigbrief.proposal.solve.Solving;
+import rigbrief.wording.Phrase;
 
 /**
  * The clash among a brief's needs.
@@ -25,7 +26,7 @@ public record NeedClash(
         List<Need> constraints,
         ClashSets sets,
         boolean minimal,
-        List<String> fitReasons,
+        List<Phrase> fitReasons,
         List<WayOut> waysOut) {
     /** More sets than these tell nobody anything. */
     private static final int MOST_SETS = 6;
@@ -61,7 +62,7 @@ public record NeedClash(
                         MOST_SETS);
         boolean minimal = minimal(needs, places, sets, oracle);
         List<BitSet> corrections = small(sets.corrections());
-        List<String> reasons = reasons(needs, places, sets, solving);
+        List<Phrase> reasons = reasons(needs, places, sets, solving);
         List<WayOut> ways =
                 new WaysOut(needs, constraints, solving).of(corrections, oracle.builds());
         return new NeedClash(constraints, sets, minimal, reasons, ways);
@@ -81,12 +82,12 @@ public record NeedClash(
         return oracle.apply(terms) == Answer.NO ? QuickXplain.members(needs.all()) : places;
     }
 
-    private static List<String> reasons(
+    private static List<Phrase> reasons(
             Needs needs, List<Integer> places, ClashSets sets, Solving solving) {
         FitReasons fit = new FitReasons(solving.catalogue());
         List<BitSet> first =
                 sets.conflicts().subList(0, Math.min(MOST_REASONED, sets.conflicts().size()));
-        List<String> all = new ArrayList<>();
+        List<Phrase> all = new ArrayList<>();
         SideBySide.map(first, set -> fit.of(needs.keeping(widened(needs, places, set))))
                 .forEach(all::addAll);
         return all.stream().distinct().toList();
@@ -124,7 +125,7 @@ public record NeedClash(
     }
 
     /** The needs of a set as a client would say them. */
-    public List<String> names(BitSet set) {
-        return QuickXplain.members(set).stream().map(i -> constraints.get(i).name()).toList();
+    public List<Phrase> names(BitSet set) {
+        return QuickXplain.members(set).stream().map(i -> constraints.get(i).phrase()).toList();
     }
 }

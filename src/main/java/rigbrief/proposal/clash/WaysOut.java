@@ -98,7 +98,7 @@ final class WaysOut {
         Assessment it = new Assessor(needs.brief(), solving.catalogue()).assess(build);
         List<Change> changes = new ArrayList<>();
         for (Need need : givingWay) {
-            changes.add(new Change(need.name(), need.asked().words(), need.reached().apply(it)));
+            changes.add(new Change(need.phrase(), need.asked().phrase(), need.reached().apply(it)));
         }
         return changes;
     }

@@ -18,6 +18,8 @@ import rigbrief.part.PcCase;
 import rigbrief.quantity.Length;
 import rigbrief.quantity.Mass;
 import rigbrief.quantity.Unit;
+import rigbrief.wording.Measured;
+import rigbrief.wording.Phrase;
 
 /** What the body of the machine has to be: quiet, small, light. */
 final class BodyNeeds {
@@ -55,7 +57,7 @@ final class BodyNeeds {
         }
         return Need.stepped(
                 "noise",
-                "noise at most %d dB(A)".formatted(dba),
+                Phrase.of("need.name.noise", dba),
                 kind,
                 noise(dba),
                 it -> withNoise(it, OptionalInt.empty()),
@@ -63,12 +65,12 @@ final class BodyNeeds {
                 Optional.of(noise(dba + NOISE_STEP_DB)),
                 dba > NOISE_STEP_DB ? Optional.of(noise(dba - NOISE_STEP_DB)) : Optional.empty(),
                 it ->
-                        Unit.CENTIDECIBEL.print(
-                                Math.max(dba * 100L, Math.round(it.load().levelDba() * 100))));
+                        Phrase.joined("", List.of(Measured.of(
+                                Math.max(dba * 100L, Math.round(it.load().levelDba() * 100)), Unit.CENTIDECIBEL))));
     }
 
     private static Level noise(int dba) {
-        return new Level(dba + " dB(A)", it -> withNoise(it, OptionalInt.of(dba)));
+        return new Level(Phrase.data(dba + " dB(A)"), it -> withNoise(it, OptionalInt.of(dba)));
     }
 
     private static Brief withNoise(Brief brief, OptionalInt mustDba) {
@@ -89,7 +91,7 @@ final class BodyNeeds {
         }
         return Need.stepped(
                 "size",
-                "size at most " + litres(decilitres),
+                Phrase.of("need.name.size", litres(decilitres)),
                 Need.Kind.MUST,
                 volume(decilitres),
                 it -> withVolume(it, OptionalInt.empty()),
@@ -103,8 +105,8 @@ final class BodyNeeds {
         return new Level(litres(decilitres), it -> withVolume(it, OptionalInt.of(decilitres)));
     }
 
-    private static String litres(long decilitres) {
-        return WorkloadTargets.plain(decilitres / 10.0) + " l";
+    private static Phrase litres(long decilitres) {
+        return WorkloadTargets.plain(decilitres / 10.0, "l");
     }
 
     static Optional<Integer> optional(OptionalInt value) {
@@ -163,7 +165,7 @@ final class BodyNeeds {
         }
         return Need.stepped(
                 id,
-                "%s at most %d mm".formatted(id, mm),
+                Phrase.of("need.name." + id, mm),
                 Need.Kind.MUST,
                 length(mm, put),
                 it -> put.apply(it, Optional.empty()),
@@ -172,7 +174,7 @@ final class BodyNeeds {
                 mm > LENGTH_STEP_MM
                         ? Optional.of(length(mm - LENGTH_STEP_MM, put))
                         : Optional.empty(),
-                it -> Math.max(mm, extent(id).apply(it)) + " mm");
+                it -> Phrase.data(Math.max(mm, extent(id).apply(it)) + " mm"));
     }
 
     private static Function<Assessment, Integer> extent(String id) {
@@ -184,7 +186,7 @@ final class BodyNeeds {
     }
 
     private static Level length(int mm, BiFunction<Brief, Optional<Length>, Brief> put) {
-        return new Level(mm + " mm", it -> put.apply(it, Optional.of(Length.mm(mm))));
+        return new Level(Phrase.data(mm + " mm"), it -> put.apply(it, Optional.of(Length.mm(mm))));
     }
 
     private static Need mass(Mass asked) {
@@ -196,13 +198,13 @@ final class BodyNeeds {
         Need whole =
                 Need.whole(
                         "mass",
-                        "mass at most " + kilograms(grams),
+                        Phrase.of("need.name.mass", kilograms(grams)),
                         Need.Kind.MUST,
                         mass(grams),
                         it -> withMass(it, Optional.empty()));
         return Need.stepped(
                 whole.id(),
-                whole.name(),
+                whole.phrase(),
                 whole.kind(),
                 whole.asked(),
                 whole.dropped(),
@@ -216,7 +218,7 @@ final class BodyNeeds {
         return new Level(kilograms(grams), it -> withMass(it, Optional.of(Mass.g(grams))));
     }
 
-    private static String kilograms(int grams) {
-        return WorkloadTargets.plain(grams / 1000.0) + " kg";
+    private static Phrase kilograms(int grams) {
+        return WorkloadTargets.plain(grams / 1000.0, "kg");
     }
 }

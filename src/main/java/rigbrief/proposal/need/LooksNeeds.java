@@ -7,6 +7,7 @@ import rigbrief.brief.Brief.LightingNeed;
 import rigbrief.brief.Brief.Looks;
 import rigbrief.brief.Brief.Strength;
 import rigbrief.brief.BriefDraft;
+import rigbrief.wording.Phrase;
 
 /** How the machine should look. */
 final class LooksNeeds {
@@ -15,11 +16,11 @@ final class LooksNeeds {
     static void addMusts(Brief brief, List<Need> needs) {
         Looks looks = brief.looks();
         if (looks.lighting() != LightingNeed.ANY) {
-            String words = looks.lighting() == LightingNeed.NONE ? "none" : "switchable";
+            Phrase words = Phrase.of(looks.lighting() == LightingNeed.NONE ? "lighting.none" : "lighting.switchable");
             needs.add(
                     Need.whole(
                             "lighting",
-                            "lighting " + words,
+                            Phrase.of("need.name.lighting", words),
                             Need.Kind.MUST,
                             new Level(words, it -> lighting(it, looks.lighting())),
                             it -> lighting(it, LightingNeed.ANY)));
@@ -28,11 +29,11 @@ final class LooksNeeds {
             needs.add(colour(looks, Need.Kind.MUST));
         }
         if (looks.side().isPresent()) {
-            String words = looks.side().get().word();
+            Phrase words = Phrase.of("side-panel." + looks.side().get().word());
             needs.add(
                     Need.whole(
                             "side",
-                            "side panel " + words,
+                            Phrase.of("need.name.side", words),
                             Need.Kind.MUST,
                             new Level(words, it -> side(it, looks)),
                             it ->
@@ -54,10 +55,10 @@ final class LooksNeeds {
     }
 
     private static Need colour(Looks looks, Need.Kind kind) {
-        String words = looks.colour().orElseThrow().word();
+        Phrase words = Phrase.of("colour." + looks.colour().orElseThrow().word());
         return Need.whole(
                 "colour",
-                "colour " + words,
+                Phrase.of("need.name.colour", words),
                 kind,
                 new Level(words, it -> colour(it, looks, Strength.MUST)),
                 it -> colour(it, looks, Strength.WISH));

@@ -6,12 +6,13 @@ import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import rigbrief.assess.Assessment;
 import rigbrief.brief.Brief;
+import rigbrief.wording.Phrase;
 
 /**
  * One need of a brief, with the briefs in which it is left out or asked for otherwise.
  *
  * @param id stable id: the workload, or the key of the brief
- * @param name the need as a client would say it, with its value
+  * @param phrase the need as a client would say it, with its value
  * @param kind what sort of need it is
  * @param asked its value alone, as a must
  * @param dropped the brief without it; a workload goes with its must
@@ -22,16 +23,14 @@ import rigbrief.brief.Brief;
  * @param reached what a build reaches, in the words of the value
  */
 public record Need(
-        String id,
-        String name,
-        Kind kind,
+        String id, Phrase phrase, Kind kind,
         Level asked,
         UnaryOperator<Brief> dropped,
         UnaryOperator<Brief> freed,
         List<Level> looser,
         Optional<Level> softer,
         Optional<Level> harder,
-        Function<Assessment, String> reached) {
+        Function<Assessment, Phrase> reached) {
     /** What sort of need it is. */
     public enum Kind {
         /** It has to be met. */
@@ -58,33 +57,34 @@ public record Need(
         looser = List.copyOf(looser);
     }
 
+    /** The need in English. */
+    public String name() {
+        return phrase.toString();
+    }
+
     /** A need that has steps between being kept and being dropped. */
     static Need stepped(
-            String id,
-            String name,
-            Kind kind,
+            String id, Phrase phrase, Kind kind,
             Level asked,
             UnaryOperator<Brief> dropped,
             List<Level> looser,
             Optional<Level> softer,
             Optional<Level> harder,
-            Function<Assessment, String> reached) {
-        return new Need(id, name, kind, asked, dropped, dropped, looser, softer, harder, reached);
+            Function<Assessment, Phrase> reached) {
+        return new Need(id,phrase,kind, asked, dropped, dropped, looser, softer, harder, reached);
     }
 
     /** A need that is kept or dropped, with no steps between. */
     static Need whole(
-            String id, String name, Kind kind, Level asked, UnaryOperator<Brief> dropped) {
+            String id, Phrase phrase, Kind kind, Level asked, UnaryOperator<Brief> dropped) {
         return new Need(
-                id,
-                name,
-                kind,
+                id,phrase,kind,
                 asked,
                 dropped,
                 dropped,
                 List.of(),
                 Optional.empty(),
                 Optional.empty(),
-                it -> "not kept");
+                it -> Phrase.of("need.not-kept"));
     }
 }

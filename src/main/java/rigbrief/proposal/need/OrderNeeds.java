@@ -14,6 +14,7 @@ import rigbrief.brief.BriefDraft;
 import rigbrief.brief.Kept;
 import rigbrief.part.FrontPort;
 import rigbrief.part.WirelessStandard;
+import rigbrief.wording.Phrase;
 
 /** What else has to be in the box, and where it may come from. */
 final class OrderNeeds {
@@ -50,10 +51,10 @@ final class OrderNeeds {
             looser.add(wireless(all[i]));
         }
         boolean last = atLeast.ordinal() == all.length - 1;
-        String words = atLeast == WirelessStandard.NONE ? "of any standard" : atLeast.word();
+        Phrase words = atLeast == WirelessStandard.NONE ? Phrase.of("need.any-standard") : Phrase.data(atLeast.word());
         return Need.stepped(
                 "wireless",
-                "wireless " + words,
+                Phrase.of("need.name.wireless", words),
                 kind,
                 wireless(atLeast),
                 it ->
@@ -63,20 +64,19 @@ final class OrderNeeds {
                 looser,
                 looser.stream().findFirst(),
                 last ? Optional.empty() : Optional.of(wireless(all[atLeast.ordinal() + 1])),
-                it -> "none needed");
+                it -> Phrase.of("need.none-needed"));
     }
 
     private static Level wireless(WirelessStandard atLeast) {
-        return new Level(
-                atLeast.word(),
+        return new Level(atLeast == WirelessStandard.NONE ? Phrase.of("need.none") : Phrase.data(atLeast.word()),
                 it -> new BriefDraft(it).wireless(new Wireless(Strength.MUST, atLeast)).toBrief());
     }
 
     private static Need frontPorts(List<FrontPort> ports) {
-        String words = String.join(", ", ports.stream().map(FrontPort::word).toList());
+        Phrase words = Phrase.data(String.join(", ", ports.stream().map(FrontPort::word).toList()));
         return Need.whole(
                 "front-ports",
-                "front ports " + words,
+                Phrase.of("need.name.front-ports", words),
                 Need.Kind.MUST,
                 new Level(words, it -> new BriefDraft(it).frontPorts(ports).toBrief()),
                 it -> new BriefDraft(it).frontPorts(List.of()).toBrief());
@@ -86,10 +86,9 @@ final class OrderNeeds {
         String slot = kept.slot().word();
         return Need.whole(
                 "keep-" + slot,
-                "keep the %s %s".formatted(slot, kept.part().name()),
+                Phrase.of("need.name.keep", Phrase.of("slot.name." + slot), kept.part().name()),
                 Need.Kind.OWN,
-                new Level(
-                        kept.part().name(),
+                new Level(Phrase.data(kept.part().name()),
                         it -> {
                             List<Kept> all = others(it, kept);
                             all.add(kept);
@@ -109,11 +108,11 @@ final class OrderNeeds {
         List<String> all = new ArrayList<>(avoid.makers());
         all.addAll(avoid.parts());
         if (!all.isEmpty()) {
-            String words = String.join(", ", all);
+            Phrase words = Phrase.data(String.join(", ", all));
             needs.add(
                     Need.whole(
                             "avoid",
-                            "nothing of " + words,
+                            Phrase.of("need.name.avoid", words),
                             Need.Kind.MUST,
                             new Level(words, it -> new BriefDraft(it).avoid(avoid).toBrief()),
                             it ->
@@ -125,11 +124,11 @@ final class OrderNeeds {
 
     private static void addBuying(Buying buying, List<Need> needs) {
         if (!buying.suppliers().isEmpty()) {
-            String words = String.join(", ", buying.suppliers());
+            Phrase words = Phrase.data(String.join(", ", buying.suppliers()));
             needs.add(
                     Need.whole(
                             "suppliers",
-                            "only from " + words,
+                            Phrase.of("need.name.suppliers", words),
                             Need.Kind.MUST,
                             new Level(words, it -> withSuppliers(it, buying.suppliers())),
                             it -> withSuppliers(it, List.of())));
@@ -141,35 +140,35 @@ final class OrderNeeds {
     private static Need atMostSuppliers(int most) {
         IntFunction<Level> level =
                 count ->
-                        new Level(String.valueOf(count), it -> withMost(it, OptionalInt.of(count)));
+                        new Level(Phrase.data(String.valueOf(count)), it -> withMost(it, OptionalInt.of(count)));
         return Need.stepped(
                 "at-most-suppliers",
-                "at most %d %s".formatted(most, most == 1 ? "supplier" : "suppliers"),
+                Phrase.of("need.name.at-most-suppliers", most),
                 Need.Kind.MUST,
                 level.apply(most),
                 it -> withMost(it, OptionalInt.empty()),
                 List.of(level.apply(most + 1), level.apply(most + 2)),
                 Optional.of(level.apply(most + 1)),
                 most > 1 ? Optional.of(level.apply(most - 1)) : Optional.empty(),
-                it -> String.valueOf(Math.max(most, it.cost().suppliers())));
+                it -> Phrase.data(String.valueOf(Math.max(most, it.cost().suppliers()))));
     }
 
     private static Need withinDays(int days) {
         IntFunction<Level> level =
                 within ->
                         new Level(
-                                within == 1 ? "1 day" : within + " days",
+                                Phrase.of("need.days", within),
                                 it -> withDays(it, OptionalInt.of(within)));
         return Need.stepped(
                 "within-days",
-                "here within %d %s".formatted(days, days == 1 ? "day" : "days"),
+                Phrase.of("need.name.within-days", days),
                 Need.Kind.MUST,
                 level.apply(days),
                 it -> withDays(it, OptionalInt.empty()),
                 StoreNeeds.levels(Ladder.DAYS.allOver(days), level),
                 BodyNeeds.optional(Ladder.DAYS.over(days)).map(level::apply),
                 BodyNeeds.optional(Ladder.DAYS.under(days)).map(level::apply),
-                it -> "longer");
+                it -> Phrase.of("need.longer"));
     }
 
     private static Brief withSuppliers(Brief brief, List<String> suppliers) {
@@ -202,10 +201,10 @@ final class OrderNeeds {
     }
 
     private static Need system(SystemNeed system, Need.Kind kind) {
-        String words = system.part().orElse("any licence");
+        Phrase words = system.part().map(Phrase::data).orElse(Phrase.of("need.any-licence"));
         return Need.whole(
                 "system",
-                "operating system " + words,
+                Phrase.of("need.name.system", words),
                 kind,
                 new Level(
                         words,

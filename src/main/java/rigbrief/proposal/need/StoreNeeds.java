@@ -8,6 +8,7 @@ import rigbrief.brief.Brief.MemoryNeed;
 import rigbrief.brief.Brief.StorageNeed;
 import rigbrief.brief.BriefDraft;
 import rigbrief.part.Drive;
+import rigbrief.wording.Phrase;
 
 /** How much memory and storage there has to be. */
 final class StoreNeeds {
@@ -21,9 +22,9 @@ final class StoreNeeds {
             needs.add(
                     Need.whole(
                             "memory-ecc",
-                            "memory with error correction",
+                            Phrase.of("need.name.memory-ecc"),
                             Need.Kind.MUST,
-                            new Level("yes", it -> withMemory(it, it.memory().atLeastGb(), true)),
+                            new Level(Phrase.of("need.yes"), it -> withMemory(it, it.memory().atLeastGb(), true)),
                             it -> withMemory(it, it.memory().atLeastGb(), false)));
         }
         StorageNeed storage = brief.storage();
@@ -31,11 +32,11 @@ final class StoreNeeds {
             needs.add(storage(storage.atLeastGb()));
         }
         if (!storage.roomFor().isEmpty()) {
-            String words = String.join(", ", storage.roomFor());
+            Phrase words = Phrase.data(String.join(", ", storage.roomFor()));
             needs.add(
                     Need.whole(
                             "room-for",
-                            "room for " + words,
+                            Phrase.of("need.name.room-for", words),
                             Need.Kind.MUST,
                             new Level(words, it -> withRoom(it, storage.roomFor())),
                             it -> withRoom(it, List.of())));
@@ -45,26 +46,25 @@ final class StoreNeeds {
     private static Need memory(int gb) {
         IntFunction<Level> level =
                 atLeast ->
-                        new Level(
-                                atLeast + " GB", it -> withMemory(it, atLeast, it.memory().ecc()));
+                        new Level(Phrase.data(atLeast + " GB"), it -> withMemory(it, atLeast, it.memory().ecc()));
         return Need.stepped(
                 "memory",
-                "memory at least %d GB".formatted(gb),
+                Phrase.of("need.name.memory", gb),
                 Need.Kind.MUST,
                 level.apply(gb),
                 it -> withMemory(it, 0, it.memory().ecc()),
                 levels(Ladder.MEMORY_GB.allUnder(gb), level),
                 BodyNeeds.optional(Ladder.MEMORY_GB.under(gb)).map(level::apply),
                 BodyNeeds.optional(Ladder.MEMORY_GB.over(gb)).map(level::apply),
-                it -> Math.min(gb, it.build().memoryGb()) + " GB");
+                it -> Phrase.data(Math.min(gb, it.build().memoryGb()) + " GB"));
     }
 
     private static Need storage(int gb) {
         IntFunction<Level> level =
-                atLeast -> new Level(atLeast + " GB", it -> withStorage(it, atLeast));
+                atLeast -> new Level(Phrase.data(atLeast + " GB"), it -> withStorage(it, atLeast));
         return Need.stepped(
                 "storage",
-                "storage at least %d GB".formatted(gb),
+                Phrase.of("need.name.storage", gb),
                 Need.Kind.MUST,
                 level.apply(gb),
                 it -> withStorage(it, 0),
@@ -72,8 +72,8 @@ final class StoreNeeds {
                 BodyNeeds.optional(Ladder.STORAGE_GB.under(gb)).map(level::apply),
                 BodyNeeds.optional(Ladder.STORAGE_GB.over(gb)).map(level::apply),
                 it ->
-                        Math.min(gb, it.build().drives().stream().mapToInt(Drive::capacityGb).sum())
-                                + " GB");
+                        Phrase.data(Math.min(gb, it.build().drives().stream().mapToInt(Drive::capacityGb).sum())
+                                + " GB"));
     }
 
     static List<Level> levels(List<Integer> steps, IntFunction<Level> level) {

@@ -7,17 +7,18 @@ import rigbrief.brief.Brief;
 import rigbrief.brief.BriefDraft;
 import rigbrief.brief.Screen;
 import rigbrief.quantity.Money;
+import rigbrief.wording.Phrase;
 
 /** What the job is: the ceiling, how many machines, what picture. */
 final class TermNeeds {
     private TermNeeds() {}
 
     static void addCeiling(Brief brief, List<Need> needs) {
-        String words = brief.ceiling().toString();
+        Phrase words = money(brief.ceiling());
         needs.add(
                 Need.stepped(
                         "ceiling",
-                        "ceiling " + words,
+                        Phrase.of("need.name.ceiling", words),
                         Need.Kind.CEILING,
                         new Level(words, it -> Stretch.none(it)),
                         it -> Stretch.boundless(it),
@@ -25,12 +26,15 @@ final class TermNeeds {
                         Optional.empty(),
                         Optional.empty(),
                         it ->
-                                Money.ofMinor(
+                                money(Money.ofMinor(
                                                 Math.max(
                                                         brief.ceiling().minorUnits(),
                                                         it.cost().totalMinor()),
-                                                brief.currency())
-                                        .toString()));
+                                                brief.currency()))));
+    }
+
+    private static Phrase money(Money money) {
+        return Phrase.joined("", List.of(money));
     }
 
     static void addTerms(Brief brief, List<Need> needs) {
@@ -44,7 +48,7 @@ final class TermNeeds {
         IntFunction<Level> level =
                 count ->
                         new Level(
-                                count + (count == 1 ? " machine" : " machines"),
+                                Phrase.of("need.machines", count),
                                 it -> new BriefDraft(it).quantity(count).toBrief());
         List<Integer> fewer =
                 java.util.stream.IntStream.range(1, machines)
@@ -53,32 +57,32 @@ final class TermNeeds {
                         .toList();
         return Need.stepped(
                 "quantity",
-                "quantity " + machines,
+                Phrase.of("need.name.quantity", machines),
                 Need.Kind.TERM,
                 level.apply(machines),
                 it -> new BriefDraft(it).quantity(1).toBrief(),
                 StoreNeeds.levels(fewer, level),
                 Optional.empty(),
                 Optional.empty(),
-                it -> "1 machine");
+                it -> Phrase.of("need.machines", 1));
     }
 
     private static Need screen(Screen screen) {
         IntFunction<Level> level =
                 hz ->
                         new Level(
-                                "%s at %d Hz".formatted(screen.resolution(), hz),
+                                Phrase.of("need.picture", screen.resolution().toString(), hz),
                                 it -> with(it, Optional.of(at(screen, hz))));
         return Need.stepped(
                 "display",
-                "display %s at %d Hz".formatted(screen.resolution(), screen.refreshHz()),
+                Phrase.of("need.name.display", screen.resolution().toString(), screen.refreshHz()),
                 Need.Kind.TERM,
                 level.apply(screen.refreshHz()),
                 it -> with(it, Optional.empty()),
                 StoreNeeds.levels(Ladder.HERTZ.allUnder(screen.refreshHz()), level),
                 BodyNeeds.optional(Ladder.HERTZ.under(screen.refreshHz())).map(level::apply),
                 Optional.empty(),
-                it -> "another display");
+                it -> Phrase.of("need.another-display"));
     }
 
     private static Screen at(Screen screen, int refreshHz) {

@@ -3,7 +3,10 @@ package rigbrief.proposal.need;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -14,11 +17,19 @@ import rigbrief.brief.Brief;
 import rigbrief.brief.BriefDraft;
 import rigbrief.brief.WorkloadNeed;
 import rigbrief.brief.WorkloadNeed.Target;
+import rigbrief.wording.Measured;
+import rigbrief.wording.Phrase;
 
 /** What is asked of workloads: their speed, and that they run at all. */
 final class WorkloadTargets {
     /** Looser targets go down in steps of one hundredth of what was asked. */
     private static final int SHARES = 100;
+
+    /** A rate below the first decimal that is printed. */
+    private static final double LEAST_FPS = 0.1;
+
+    /** A task that takes longer never ends. */
+    private static final double ANY_TIME_S = 1e9;
 
     private WorkloadTargets() {}
 
@@ -35,21 +46,21 @@ final class WorkloadTargets {
             if (need.must().isPresent()) {
                 continue;
             }
-            String name = need.use() + " at all";
+            Phrase name = Phrase.of("need.name.presence", need.use());
             needs.add(
                     Need.whole(
                             need.use(),
                             name,
                             Need.Kind.PRESENCE,
-                            new Level("at all", it -> withWorkload(it, need)),
+                            new Level(Phrase.of("need.at-all"), it -> withWorkload(it, need)),
                             it -> without(it, need.use())));
         }
         if (!brief.atOnce().isEmpty()) {
-            String words = String.join(", ", brief.atOnce());
+            Phrase words = Phrase.data(String.join(", ", brief.atOnce()));
             needs.add(
                     Need.whole(
                             "at-once",
-                            "open beside: " + words,
+                            Phrase.of("need.name.at-once", words),
                             Need.Kind.MUST,
                             new Level(
                                     words,
@@ -76,7 +87,7 @@ final class WorkloadTargets {
         }
         return new Need(
                 need.use(),
-                need.use() + " " + words(target),
+                Phrase.joined(" ", List.of(need.use(), words(target))),
                 kind,
                 level(need, target),
                 it -> without(it, need.use()),
@@ -92,16 +103,22 @@ final class WorkloadTargets {
     }
 
     /** A target in words, with units. */
-    static String words(Target target) {
-        List<String> words = new ArrayList<>();
-        target.averageFps().ifPresent(fps -> words.add("average %s fps".formatted(plain(fps))));
-        target.lowFps().ifPresent(fps -> words.add("1 %% low %s fps".formatted(plain(fps))));
-        target.finishWithinS().ifPresent(s -> words.add("within %s s".formatted(plain(s))));
-        return String.join(", ", words);
+    static Phrase words(Target target) {
+        List<Phrase> words = new ArrayList<>();
+        target.averageFps().ifPresent(fps -> words.add(figure("average", fps, "fps")));
+        target.lowFps().ifPresent(fps -> words.add(figure("low", fps, "fps")));
+        target.finishWithinS().ifPresent(s -> words.add(figure("finish", s, "s")));
+        return Phrase.joined(", ", words);
     }
 
-    static String plain(double value) {
-        return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+    private static Phrase figure(String measure, double value, String unit) {
+        return Phrase.of("need.at." + measure, plain(value, unit));
+    }
+
+    static Phrase plain(double value, String unit) {
+        BigDecimal plain = BigDecimal.valueOf(value).stripTrailingZeros();
+        return Phrase.joined(
+                "", List.of(new Measured(plain.scale() < 0 ? plain.setScale(0) : plain, unit)));
     }
 
     /** A share of a target: rates shrink, times grow. */
@@ -189,21 +206,20 @@ final class WorkloadTargets {
     }
 
     /** What a build surely reaches of a target, no more than was asked. */
-    private static String reached(Assessment it, String use, Target asked) {
-        List<String> words = new ArrayList<>();
+    private static Phrase reached(Assessment it, String use, Target asked) {
+        Map<Promise.Measure, Promise> reached = new EnumMap<>(Promise.Measure.class);
         for (Prediction prediction : it.predictions()) {
             for (Promise promise : prediction.promises()) {
-                boolean meant =
-                        promise.use().equals(use)
-                                && askedBy(promise, asked)
-                                && words.stream().noneMatch(w -> w.startsWith(lead(promise)));
-                if (meant) {
-                    words.add(reached(promise));
+                if (promise.use().equals(use) && askedBy(promise, asked)) {
+                    reached.putIfAbsent(promise.measure(), promise);
                 }
             }
         }
-        boolean notAtAll = words.stream().allMatch(word -> word.endsWith(" 0 fps"));
-        return notAtAll ? "not run at all" : String.join(", ", words);
+        boolean notAtAll = reached.values().stream().allMatch(WorkloadTargets::stands);
+        return notAtAll
+                ? Phrase.of("need.not-run")
+                : Phrase.joined(
+                        ", ", reached.values().stream().map(WorkloadTargets::reached).toList());
     }
 
     private static boolean askedBy(Promise promise, Target asked) {
@@ -216,25 +232,24 @@ final class WorkloadTargets {
         return value.isPresent() && value.getAsDouble() == promise.required();
     }
 
-    private static String lead(Promise promise) {
-        return switch (promise.measure()) {
-            case AVERAGE -> "average ";
-            case LOW -> "1 % low ";
-            case FINISH -> "within ";
-        };
+    private static boolean stands(Promise promise) {
+        return promise.measure() != Promise.Measure.FINISH && capped(promise) < LEAST_FPS;
     }
 
-    private static String reached(Promise promise) {
+    private static double capped(Promise promise) {
+        return promise.met() ? promise.required() : promise.sure();
+    }
+
+    private static Phrase reached(Promise promise) {
         boolean finish = promise.measure() == Promise.Measure.FINISH;
-        double capped = promise.met() ? promise.required() : promise.sure();
-        if (!Double.isFinite(capped) || capped > 1e9) {
-            return lead(promise) + "any time";
+        double capped = capped(promise);
+        String key = "need.at." + promise.measure().name().toLowerCase(Locale.ROOT);
+        if (!Double.isFinite(capped) || capped > ANY_TIME_S) {
+            return Phrase.of(key, Phrase.of("need.any-time"));
         }
         BigDecimal rounded =
                 BigDecimal.valueOf(capped)
                         .setScale(1, finish ? RoundingMode.CEILING : RoundingMode.FLOOR);
-        return lead(promise)
-                + rounded.stripTrailingZeros().toPlainString()
-                + (finish ? " s" : " fps");
+        return Phrase.of(key, plain(rounded.doubleValue(), finish ? "s" : "fps"));
     }
 }

@@ -44,7 +44,6 @@ public record BuildView(
      *
      * @param title what the rule is about
      * @param text what there is to say, in the reader's language; may be empty
-     * @param original the judge's own words, in English; empty where {@code text} says it all
      */
-    public record Remark(String title, String text, String original) {}
+    public record Remark(String title, String text) {}
 }

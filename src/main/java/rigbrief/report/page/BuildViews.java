@@ -212,23 +212,10 @@ final class BuildViews {
         return remarks;
     }
 
-    /** English has the judge's own words; other languages the rule's title and its figures. */
     private Remark remark(AuditFinding finding) {
-        if (words.language().equals("en")) {
-            return new Remark(finding.title(), finding.text(), "");
-        }
-        String title =
-                words.has("rule." + finding.rule())
-                        ? words.text("rule." + finding.rule())
-                        : finding.title();
-        return new Remark(title, finding.margin().map(this::margin).orElse(""), finding.text());
-    }
-
-    private String margin(Margin margin) {
-        return words.text(
-                "rule.margin",
-                Amounts.of(margin.have(), margin.unit(), brief.currency(), words),
-                Amounts.of(margin.need(), margin.unit(), brief.currency(), words));
+        String key = "rule." + finding.rule();
+        return new Remark(
+                words.has(key) ? words.text(key) : finding.title(), words.say(finding.phrase()));
     }
 
     private String proof(Sheet sheet) {

@@ -14,6 +14,7 @@ import rigbrief.proposal.Proposals;
 import rigbrief.proposal.clash.Change;
 import rigbrief.proposal.clash.WayOut;
 import rigbrief.report.BuildViewText;
+import rigbrief.wording.Phrase;
 
 /** The page of a proposal. */
 public final class ProposalPage {
@@ -57,7 +58,7 @@ public final class ProposalPage {
         Map<String, Object> model = new LinkedHashMap<>();
         model.put("kind", kind());
         model.put("plate", plate());
-        model.put("remarks", set.remarks());
+        model.put("remarks", words.say(set.remarks()));
         model.put("terms", List.of(words.text("glossary.words").split(",")));
         return model;
     }
@@ -97,14 +98,14 @@ public final class ProposalPage {
     }
 
     private void clash(Map<String, Object> model, Clash clash) {
-        model.put("sets", clash.sets());
+        model.put("sets", clash.sets().stream().map(words::say).toList());
         model.put("minimal", clash.minimal());
-        model.put("explanation", clash.explanation());
+        model.put("explanation", words.say(clash.explanation()));
         List<List<String>> ways = new ArrayList<>();
         for (WayOut way : clash.waysOut()) {
             String total = money(way.totalMinor());
             for (Change change : way.changes()) {
-                ways.add(List.of(change.need(), change.from(), change.to(), total));
+                ways.add(List.of(words.say(change.need()), words.say(change.from()), words.say(change.to()), total));
                 total = "";
             }
         }

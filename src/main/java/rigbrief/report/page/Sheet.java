@@ -6,6 +6,7 @@ import rigbrief.audit.Audit;
 import rigbrief.proposal.PartReason;
 import rigbrief.proposal.Proof;
 import rigbrief.proposal.Proposal;
+import rigbrief.wording.Phrase;
 
 /**
  * One build as a proposal shows it.
@@ -21,7 +22,7 @@ record Sheet(
         Audit audit,
         List<PartReason> reasons,
         Optional<Proof> proof,
-        List<String> remarks) {
+        List<Phrase> remarks) {
     Sheet {
         reasons = List.copyOf(reasons);
         remarks = List.copyOf(remarks);

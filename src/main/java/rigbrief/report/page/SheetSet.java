@@ -7,6 +7,7 @@ import rigbrief.catalogue.Catalogue;
 import rigbrief.proposal.Clash;
 import rigbrief.proposal.FrontPoint;
 import rigbrief.proposal.Proposals;
+import rigbrief.wording.Phrase;
 
 /**
  * What one proposal document shows.
@@ -24,7 +25,7 @@ record SheetSet(
         List<Sheet> sheets,
         List<FrontPoint> front,
         Optional<Clash> clash,
-        List<String> remarks) {
+        List<Phrase> remarks) {
     SheetSet {
         sheets = List.copyOf(sheets);
         front = List.copyOf(front);

@@ -4,18 +4,15 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
-import java.text.MessageFormat;
 import java.text.NumberFormat;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
-import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
 import java.util.Locale;
-import java.util.MissingResourceException;
-import java.util.ResourceBundle;
-import java.util.ResourceBundle.Control;
+import rigbrief.wording.Phrase;
+import rigbrief.wording.Texts;
 
 /**
  * Texts in the reader's language; numbers, money and dates as they are written where the reader is.
@@ -25,28 +22,24 @@ import java.util.ResourceBundle.Control;
  */
 public final class Words {
     /** Languages that have bundles, English first. */
-    public static final List<Locale> LANGUAGES = List.of(Locale.ENGLISH, Locale.GERMAN);
-
-    /** The bundles, one line each; looked through in this order. */
-    private static final List<String> BUNDLES =
-            List.of("page", "proposal", "parts", "rules", "glossary");
-
-    private static final Control NO_FALLBACK =
-            Control.getNoFallbackControl(Control.FORMAT_PROPERTIES);
+    public static final List<Locale> LANGUAGES = Texts.LANGUAGES;
 
     private final Locale locale;
-    private final List<ResourceBundle> bundles = new ArrayList<>();
+    private final Texts texts;
 
-    private Words(Locale locale) {
-        this.locale = locale;
-        for (String bundle : BUNDLES) {
-            bundles.add(ResourceBundle.getBundle("rigbrief.words." + bundle, locale, NO_FALLBACK));
-        }
+    private Words(Texts texts) {
+        this.locale = texts.locale();
+        this.texts = texts;
     }
 
     /** Texts in the locale's language, formats of its country. */
     public static Words of(Locale locale) {
-        return new Words(locale);
+        return new Words(Texts.of(locale));
+    }
+
+    /** Given texts, formats of their locale. */
+    public static Words of(Texts texts) {
+        return new Words(texts);
     }
 
     /** The locale of the formats. */
@@ -56,31 +49,31 @@ public final class Words {
 
     /** The language of the texts, as HTML's {@code lang} spells it. */
     public String language() {
-        return bundles.get(0).getLocale().getLanguage().isEmpty()
-                ? Locale.ENGLISH.getLanguage()
-                : bundles.get(0).getLocale().getLanguage();
+        return texts.language();
     }
 
     /**
-     * A text with its places filled, see {@link MessageFormat}.
+     * A text with its places filled, see {@link Texts#text}.
      *
-     * @throws MissingResourceException when no bundle has it
+     * @throws java.util.MissingResourceException when no bundle has it
      */
     public String text(String key, Object... places) {
-        for (ResourceBundle bundle : bundles) {
-            if (bundle.containsKey(key)) {
-                return new MessageFormat(bundle.getString(key), locale).format(places);
-            }
-        }
-        throw new MissingResourceException(
-                "no text " + key + ", expected one in rigbrief/words; add it",
-                Words.class.getName(),
-                key);
+        return texts.text(key, places);
+    }
+
+    /** A phrase in the reader's language. */
+    public String say(Phrase phrase) {
+        return texts.say(phrase);
+    }
+
+    /** Phrases in the reader's language. */
+    public List<String> say(List<Phrase> phrases) {
+        return phrases.stream().map(texts::say).toList();
     }
 
     /** Whether there is such a text. */
     public boolean has(String key) {
-        return bundles.stream().anyMatch(bundle -> bundle.containsKey(key));
+        return texts.has(key);
     }
 
     /** An amount with its currency's sign. */

@@ -11,6 +11,7 @@ import rigbrief.rule.Reads;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Phrase;
 
 /**
  * The board's regulators sustain the processor's sustained power; whole watts, equality allowed.
@@ -46,7 +47,6 @@ public final class BoardPowerRule implements Rule {
                 stated.value().watts(),
                 Unit.WATT,
                 () ->
-                        "processor draws %d W for good, board sustains %s"
-                                .formatted(powerW, stated.value()));
+                        Phrase.of("finding.board-power", powerW, stated.value()));
     }
 }

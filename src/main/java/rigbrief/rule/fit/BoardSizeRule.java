@@ -13,6 +13,7 @@ import rigbrief.rule.Reads;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Phrase;
 
 /** The case lists the board's size. */
 public final class BoardSizeRule implements Rule {
@@ -44,7 +45,6 @@ public final class BoardSizeRule implements Rule {
         return Finding.require(
                 stated.value().contains(form),
                 () ->
-                        "%s takes no %s board such as %s"
-                                .formatted(pcCase.name(), form.word(), it.build().board().name()));
+                        Phrase.of("finding.board-size", pcCase.name(), form.word(), it.build().board().name()));
     }
 }

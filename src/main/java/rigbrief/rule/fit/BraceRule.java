@@ -14,6 +14,7 @@ import rigbrief.rule.Reads;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Phrase;
 
 /**
  * A heavy or long graphics card is carried by a brace or by the case's own bracket; else a caution.
@@ -69,7 +70,7 @@ public final class BraceRule implements Rule {
         }
         Graphics card = build.graphics();
         if (wantsCarrying(card)) {
-            return Finding.caution(() -> words(card) + "; add a brace");
+            return Finding.caution(() -> Phrase.of("finding.brace.add", words(card)));
         }
         if (!card.listing().mass().stated()) {
             return Finding.unknown(card.listing().mass());
@@ -87,17 +88,13 @@ public final class BraceRule implements Rule {
                 ? Finding.MET
                 : Finding.caution(
                         () ->
-                                "%s carries %s, the card has %s"
-                                        .formatted(
-                                                build.brace().name(),
+                                Phrase.of("finding.brace.carries", build.brace().name(),
                                                 most.or(Mass.g(0)),
                                                 mass.or(Mass.g(0))));
     }
 
-    private static String words(Graphics card) {
-        return "card of %s and %s carries itself badly"
-                .formatted(
-                        card.listing().mass().map(Mass::toString).or("unknown mass"),
-                        card.length().map(Length::toString).or("unknown length"));
+    private static Phrase words(Graphics card) {
+        return Phrase.of("finding.brace.heavy", card.listing().mass().<Object>map(each -> each).or(Phrase.of("finding.brace.mass")),
+                        card.length().<Object>map(each -> each).or(Phrase.of("finding.brace.length")));
     }
 }

@@ -11,6 +11,7 @@ import rigbrief.rule.Reads;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Phrase;
 
 /** The graphics card is no taller than the case allows; whole millimetres, equality allowed. */
 public final class CardHeightRule implements Rule {
@@ -42,9 +43,7 @@ public final class CardHeightRule implements Rule {
                 build.graphics().height(),
                 build.pcCase().graphicsHeight(),
                 () ->
-                        "card %s tall, case takes %s"
-                                .formatted(
-                                        build.graphics().height().or(Length.mm(0)),
+                        Phrase.of("finding.card-height", build.graphics().height().or(Length.mm(0)),
                                         build.pcCase().graphicsHeight().or(Length.mm(0))));
     }
 }

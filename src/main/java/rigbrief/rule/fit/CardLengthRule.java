@@ -12,6 +12,7 @@ import rigbrief.rule.Reads;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Phrase;
 
 /**
  * The graphics card is no longer than the case's room, less a front radiator with its fans.
@@ -54,13 +55,11 @@ public final class CardLengthRule implements Rule {
         return Finding.atMost(build.graphics().length(), room, () -> words(build, takenMm));
     }
 
-    private static String words(Build build, int takenMm) {
-        return "card %s, case takes %s%s"
-                .formatted(
-                        build.graphics().length().or(Length.mm(0)),
-                        build.pcCase().graphicsLength().or(Length.mm(0)),
-                        takenMm == 0
-                                ? ""
-                                : " less %d mm for the radiator at the front".formatted(takenMm));
+    private static Phrase words(Build build, int takenMm) {
+        Length length = build.graphics().length().or(Length.mm(0));
+        Length room = build.pcCase().graphicsLength().or(Length.mm(0));
+        return takenMm == 0
+                ? Phrase.of("finding.card-length", length, room)
+                : Phrase.of("finding.card-length.radiator", length, room, takenMm);
     }
 }

@@ -9,6 +9,7 @@ import rigbrief.rule.Reads;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Phrase;
 
 /**
  * The last slot the graphics card covers still has an opening in the case.
@@ -47,7 +48,6 @@ public final class CardSlotsRule implements Rule {
                 openings,
                 Unit.PIECE,
                 () ->
-                        "card of %s slots reaches to opening %d, the case has %d"
-                                .formatted(it.build().graphics().slots(), last, openings));
+                        Phrase.of("finding.card-slots", it.build().graphics().slots(), last, openings));
     }
 }

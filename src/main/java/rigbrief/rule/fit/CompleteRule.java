@@ -1,8 +1,9 @@
 package rigbrief.rule.fit;
 
+import java.util.List;
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.Set;
-import java.util.StringJoiner;
 import rigbrief.assess.Assessment;
 import rigbrief.build.Build;
 import rigbrief.part.Slot;
@@ -12,6 +13,7 @@ import rigbrief.rule.Reads;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Phrase;
 
 /**
  * Every required slot is filled and the processor has a cooler, bought or boxed.
@@ -54,14 +56,14 @@ public final class CompleteRule implements Rule {
         return build.has(Slot.PROCESSOR) && !CoolerHeatRule.cooled(build);
     }
 
-    private static String words(Build build) {
-        StringJoiner names = new StringJoiner(", ", "missing: ", "; choose a part for each");
+    private static Phrase words(Build build) {
+        List<Phrase> names = new ArrayList<>();
         for (Slot slot : build.missing()) {
-            names.add(slot.word());
+            names.add(Phrase.of("slot.name." + slot.word()));
         }
         if (hot(build)) {
-            names.add("a cooler (none is in the processor's box)");
+            names.add(Phrase.of("finding.complete.cooler"));
         }
-        return names.toString();
+        return Phrase.of("finding.complete", Phrase.joined(", ", names));
     }
 }

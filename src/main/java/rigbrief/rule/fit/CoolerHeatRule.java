@@ -11,6 +11,8 @@ import rigbrief.rule.Reads;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Measured;
+import rigbrief.wording.Phrase;
 
 /**
  * Processor and card stay under their limits less the planned margin, every part at its sustained
@@ -55,8 +57,7 @@ public final class CoolerHeatRule implements Rule {
             return Finding.breach(
                     UNCOOLED_DECIKELVIN,
                     () ->
-                            "%s has no cooler in its box; add one"
-                                    .formatted(build.processor().name()));
+                            Phrase.of("finding.cooler-heat.none", build.processor().name()));
         }
         long excess = it.full().excessDecikelvin();
         if (excess > 0) {
@@ -68,8 +69,7 @@ public final class CoolerHeatRule implements Rule {
                 ? Finding.MET
                 : Finding.caution(
                         () ->
-                                "cooler rated for %d W, processor may draw %d W for good"
-                                        .formatted(ratedW, powerW));
+                                Phrase.of("finding.cooler-heat.rated", ratedW, powerW));
     }
 
     private static int ratedW(Build build) {
@@ -78,12 +78,10 @@ public final class CoolerHeatRule implements Rule {
                 : build.processor().boxedCooler().map(BoxedCooler::ratedHeatW).orElse(0);
     }
 
-    private static String tooHot(Assessment it, long excess) {
-        return "with all fans at full speed the processor is at %.0f °C and the card at %.0f °C: %s over the limit less %d K"
-                .formatted(
-                        it.full().processorC(),
+    private static Phrase tooHot(Assessment it, long excess) {
+        return Phrase.of("finding.cooler-heat.hot", it.full().processorC(),
                         it.full().graphicsC(),
-                        Unit.DECIKELVIN.print(excess),
+                        Measured.of(excess, Unit.DECIKELVIN),
                         it.brief().headroom().thermalMarginK());
     }
 }

@@ -12,6 +12,7 @@ import rigbrief.rule.Reads;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Phrase;
 
 /**
  * An air cooler is no taller than the clearance the case maker states, a fan raised over tall
@@ -52,11 +53,10 @@ public final class CoolerHeightRule implements Rule {
                 height, build.pcCase().coolerHeight(), () -> words(build, height, raisedMm));
     }
 
-    private static String words(Build build, Fact<Length> height, int raisedMm) {
-        return "cooler %s%s, case takes %s"
-                .formatted(
-                        height.or(Length.mm(0)),
-                        raisedMm == 0 ? "" : " with its fan raised over the memory",
-                        build.pcCase().coolerHeight().or(Length.mm(0)));
+    private static Phrase words(Build build, Fact<Length> height, int raisedMm) {
+        return Phrase.of(
+                raisedMm == 0 ? "finding.cooler-height" : "finding.cooler-height.raised",
+                height.or(Length.mm(0)),
+                build.pcCase().coolerHeight().or(Length.mm(0)));
     }
 }

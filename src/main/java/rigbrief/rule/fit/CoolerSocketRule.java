@@ -12,6 +12,7 @@ import rigbrief.rule.Reads;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Phrase;
 
 /** The cooler has a bracket for the processor's socket. */
 public final class CoolerSocketRule implements Rule {
@@ -45,6 +46,6 @@ public final class CoolerSocketRule implements Rule {
         }
         return Finding.require(
                 stated.value().contains(socket),
-                () -> "%s has no bracket for socket %s".formatted(cooler.name(), socket));
+                () -> Phrase.of("finding.cooler-socket", cooler.name(), socket));
     }
 }

@@ -17,6 +17,7 @@ import rigbrief.rule.Reads;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Phrase;
 
 /**
  * An output and an input of the screen carry the picture size, refresh rate and depth together, for
@@ -63,7 +64,7 @@ public final class DisplayLinkRule implements Rule {
         List<Port> inputs = inputs(it);
         if (inputs.isEmpty()) {
             return Finding.caution(
-                    () -> "can't be judged: the brief doesn't say which inputs the display has");
+                    () -> Phrase.of("finding.display-link.inputs"));
         }
         int screens = Math.min(ScreenOutputs.screens(it), ScreenOutputs.count(outputs));
         return judged(outputs, inputs, mode(it), screens);
@@ -119,14 +120,14 @@ public final class DisplayLinkRule implements Rule {
         Optional<Margin> margin = margin(last);
         if (last.needsDeclaredMode()) {
             return new Finding.Caution(
-                    () -> words(last, mode) + "; too near to call, look for a declared mode",
+                    () -> Phrase.of("finding.display-link.near", words(last, mode)),
                     margin);
         }
         if (!last.fits()) {
             return new Finding.Breach(LinkBook.lackingMbit(last), () -> words(last, mode), margin);
         }
         return last.carried() == LinkResult.Carried.COMPRESSED
-                ? new Finding.Note(() -> words(last, mode) + " with compression", margin)
+                ? new Finding.Note(() -> Phrase.of("finding.display-link.compressed", words(last, mode)), margin)
                 : new Finding.Met(margin);
     }
 
@@ -167,15 +168,13 @@ public final class DisplayLinkRule implements Rule {
                         Unit.MEGABIT));
     }
 
-    private static String words(LinkResult result, LinkBook.Mode mode) {
-        return "%s at %d Hz and %d bits needs %d Mbit/s (%s), %s carries %d Mbit/s"
-                .formatted(
-                        mode.resolution(),
+    private static Phrase words(LinkResult result, LinkBook.Mode mode) {
+        return Phrase.of("finding.display-link", mode.resolution(),
                         mode.refreshHz(),
                         mode.bitsPerColour(),
                         result.requiredBitsPerSecond() / MEGA,
                         result.timing().label(),
-                        result.standard().map(LinkStandard::id).orElse("no common standard"),
+                        result.standard().map(LinkStandard::id).map(Phrase::data).orElse(Phrase.of("finding.display-link.none")),
                         result.availableBitsPerSecond() / MEGA);
     }
 }

@@ -13,6 +13,7 @@ import rigbrief.rule.Reads;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Phrase;
 
 /**
  * Every drive has an M.2 slot of its length and bus, or a bay and a SATA port.
@@ -102,17 +103,14 @@ public final class DrivePlaceRule implements Rule {
         return bus.lanes() << bus.generation();
     }
 
-    private static String words(Assessment it) {
-        return "%d drives find no M.2 slot of their length and bus, %d no bay; %d SATA drives, %d ports"
-                .formatted(
-                        homeless(it),
+    private static Phrase words(Assessment it) {
+        return Phrase.of("finding.drive-place", homeless(it),
                         bays(it),
                         sataDrives(it.build()),
                         it.build().board().sataPorts());
     }
 
-    private static String slowWords(Assessment it, int index) {
-        return "%s is faster than M.2 slot %d, where it sits"
-                .formatted(it.build().drives().get(index).name(), it.layout().driveM2().get(index));
+    private static Phrase slowWords(Assessment it, int index) {
+        return Phrase.of("finding.drive-place.slow", it.build().drives().get(index).name(), it.layout().driveM2().get(index));
     }
 }

@@ -1,8 +1,8 @@
 package rigbrief.rule.fit;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.StringJoiner;
 import rigbrief.assess.Assessment;
 import rigbrief.part.Share;
 import rigbrief.part.Slot;
@@ -12,6 +12,7 @@ import rigbrief.rule.Reads;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Phrase;
 
 /**
  * What M.2 slots in use take away is not needed: SATA ports, or the slot under the graphics card.
@@ -64,15 +65,15 @@ public final class DriveSharesRule implements Rule {
         return Math.max(0, Math.min(0, unshared) - Math.min(0, left));
     }
 
-    private static String words(Assessment it) {
-        StringJoiner words = new StringJoiner("; ");
+    private static Phrase words(Assessment it) {
+        List<Phrase> words = new ArrayList<>();
         for (Share share : it.build().board().shares()) {
             if (it.layout().driveM2().contains(share.m2())) {
                 words.add(
-                        "the drive in M.2 slot %d switches off SATA ports %s and slots %s"
-                                .formatted(share.m2(), share.sataPorts(), share.slotPositions()));
+                        Phrase.of("finding.drive-shares.off", share.m2(), share.sataPorts().toString(), share.slotPositions().toString()));
             }
         }
-        return words + "; %d SATA ports left over".formatted(it.layout().sataPortsLeft());
+        words.add(Phrase.of("finding.drive-shares.left", it.layout().sataPortsLeft()));
+        return Phrase.joined("; ", words);
     }
 }

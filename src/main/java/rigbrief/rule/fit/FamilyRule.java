@@ -13,6 +13,7 @@ import rigbrief.rule.Reads;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Phrase;
 
 /**
  * The board's firmware knows the processor's family, or can be taught to before the first boot.
@@ -55,8 +56,7 @@ public final class FamilyRule implements Rule {
         return Finding.breach(
                 1,
                 () ->
-                        "%s never supports the family %s of %s"
-                                .formatted(board.name(), family, it.build().processor().name()));
+                        Phrase.of("finding.family.never", board.name(), family, it.build().processor().name()));
     }
 
     private static Finding known(Assessment it, Board board, FamilySupport support) {
@@ -64,23 +64,19 @@ public final class FamilyRule implements Rule {
             return Finding.MET;
         }
         if (board.firmwareWithoutProcessor()) {
-            return Finding.caution(() -> update(board, support) + " without a processor fitted");
+            return Finding.caution(() -> Phrase.of("finding.family.bare", update(board, support)));
         }
         if (it.brief().place().helperProcessor()) {
             return Finding.caution(
-                    () -> update(board, support) + " with the helper processor fitted");
+                    () -> Phrase.of("finding.family.helper", update(board, support)));
         }
         return Finding.breach(
                 1,
-                () ->
-                        update(board, support)
-                                + ", which this board can't do without an older processor");
+                () -> Phrase.of("finding.family.older", update(board, support)));
     }
 
-    private static String update(Board board, FamilySupport support) {
-        return "%s leaves the shop with firmware %s and knows %s from %s on: update it before the first boot"
-                .formatted(
-                        board.name(),
+    private static Phrase update(Board board, FamilySupport support) {
+        return Phrase.of("finding.family.update", board.name(),
                         board.shippedFirmware(),
                         support.family(),
                         support.firmware());

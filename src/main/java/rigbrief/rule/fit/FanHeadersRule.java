@@ -14,6 +14,7 @@ import rigbrief.rule.Reads;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Phrase;
 
 /**
  * The board feeds every case fan: one header each, or two on one header where its current allows.
@@ -55,7 +56,7 @@ public final class FanHeadersRule implements Rule {
         int beyond = fans - FANS_PER_HEADER * headers.value();
         if (beyond > 0) {
             return Finding.breach(
-                    beyond, () -> "%d case fans on %d headers".formatted(fans, headers.value()));
+                    beyond, () -> Phrase.of("finding.fan-headers.many", fans, headers.value()));
         }
         int pairs = fans - headers.value();
         return pairs <= 0 ? Finding.MET : shared(it.build(), pairs, added);
@@ -84,8 +85,7 @@ public final class FanHeadersRule implements Rule {
         if (FANS_PER_HEADER * pairs > added) {
             return Finding.caution(
                     () ->
-                            "%d headers feed two fans each; the current of the case's own fans isn't stated"
-                                    .formatted(pairs));
+                            Phrase.of("finding.fan-headers.unstated", pairs));
         }
         Fact<Current> fan = build.fan().current();
         return fan.stated() ? judged(pairs, fan, header) : Finding.unknown(fan);
@@ -98,10 +98,9 @@ public final class FanHeadersRule implements Rule {
             return Finding.breach(
                     pairs,
                     () ->
-                            "%d headers would feed two fans of %d mA each and give %d mA"
-                                    .formatted(pairs, eachMa, headerMa));
+                            Phrase.of("finding.fan-headers.current", pairs, eachMa, headerMa));
         }
         return Finding.note(
-                () -> "%d headers feed two fans each on a split cable".formatted(pairs));
+                () -> Phrase.of("finding.fan-headers.split", pairs));
     }
 }

@@ -9,6 +9,7 @@ import rigbrief.rule.Reads;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Phrase;
 
 /** Every added fan has a place in the case; a side taken by the radiator has none. */
 public final class FanPlaceRule implements Rule {
@@ -39,9 +40,7 @@ public final class FanPlaceRule implements Rule {
         return Finding.unlessZero(
                 unplaced,
                 () ->
-                        "%d of %d added fans of %d mm find no place in %s"
-                                .formatted(
-                                        unplaced,
+                        Phrase.of("finding.fan-place", unplaced,
                                         it.build().fanCount(),
                                         it.build().fan().sizeMm(),
                                         it.build().pcCase().name()));

@@ -1,8 +1,8 @@
 package rigbrief.rule.fit;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.StringJoiner;
 import rigbrief.assess.Assessment;
 import rigbrief.part.Fact;
 import rigbrief.part.FrontPort;
@@ -14,6 +14,7 @@ import rigbrief.rule.Reads;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Phrase;
 
 /**
  * The ports on the case front that the brief asks for are there and have a board header.
@@ -75,19 +76,17 @@ public final class FrontPortsRule implements Rule {
         return count;
     }
 
-    private static String words(Assessment it, Tally<FrontPort> ports, Tally<FrontPort> headers) {
-        StringJoiner words = new StringJoiner("; ");
+    private static Phrase words(Assessment it, Tally<FrontPort> ports, Tally<FrontPort> headers) {
+        List<Phrase> words = new ArrayList<>();
         for (FrontPort port : PORTS) {
             if (headers.of(port) < ports.of(port) || wanted(it, port) > ports.of(port)) {
                 words.add(
-                        "%s: %d wanted, %d on the case, %d on the board's headers"
-                                .formatted(
-                                        port.word(),
+                        Phrase.of("finding.front-ports", port.word(),
                                         wanted(it, port),
                                         ports.of(port),
                                         headers.of(port)));
             }
         }
-        return words.toString();
+        return Phrase.joined("; ", words);
     }
 }

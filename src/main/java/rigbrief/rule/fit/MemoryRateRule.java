@@ -9,6 +9,7 @@ import rigbrief.rule.Reads;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Phrase;
 
 /**
  * Tells when the memory will run slower than its box says; never a breach.
@@ -43,9 +44,7 @@ public final class MemoryRateRule implements Rule {
         }
         return Finding.note(
                 () ->
-                        "memory sold as %d MT/s runs at %d MT/s: board %d for %d modules, processor %d"
-                                .formatted(
-                                        stated,
+                        Phrase.of("finding.memory-rate", stated,
                                         real,
                                         it.build().board().memoryMts(it.build().memoryModules()),
                                         it.build().memoryModules(),

@@ -12,6 +12,7 @@ import rigbrief.rule.Reads;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Phrase;
 
 /**
  * The modules have slots, and neither board nor processor is given more memory than it takes.
@@ -69,10 +70,8 @@ public final class MemorySlotsRule implements Rule {
         return Math.min(build.board().memoryMaxGb(), build.processor().memoryMaxGb());
     }
 
-    private static String words(Build build) {
-        return "%d modules of %d GB for %d slots of at most %d GB, %d GB in all"
-                .formatted(
-                        build.memoryModules(),
+    private static Phrase words(Build build) {
+        return Phrase.of("finding.memory-slots", build.memoryModules(),
                         build.memory().moduleGb(),
                         build.board().memorySlots(),
                         perSlotGb(build),

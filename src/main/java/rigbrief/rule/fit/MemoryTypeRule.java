@@ -12,6 +12,7 @@ import rigbrief.rule.Reads;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Phrase;
 
 /**
  * The memory's generation and form are those of the board, and the processor takes that generation.
@@ -51,16 +52,15 @@ public final class MemoryTypeRule implements Rule {
         return Finding.unlessZero(differing, () -> words(memory, board, processor));
     }
 
-    private static String words(Memory memory, Board board, Processor processor) {
-        return "%s is %s %s; %s takes %s %s, and %s %s it"
-                .formatted(
+    private static Phrase words(Memory memory, Board board, Processor processor) {
+        return Phrase.of(
+                processor.memoryMts(memory.type()) > 0 ? "finding.memory-type" : "finding.memory-type.not",
                         memory.name(),
                         memory.type().word(),
                         memory.form().word(),
                         board.name(),
                         board.memoryType().word(),
                         board.moduleForm().word(),
-                        processor.name(),
-                        processor.memoryMts(memory.type()) > 0 ? "takes" : "doesn't take");
+                        processor.name());
     }
 }

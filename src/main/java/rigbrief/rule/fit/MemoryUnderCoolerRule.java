@@ -15,6 +15,7 @@ import rigbrief.rule.Reads;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Phrase;
 
 /**
  * The modules stand under the air cooler, or its front fan can be raised over them and still fits
@@ -51,7 +52,7 @@ public final class MemoryUnderCoolerRule implements Rule {
         Cooler cooler = build.cooler();
         int overMm = FanRaise.overMm(build);
         if (overMm == 0) {
-            return Finding.atMost(build.memory().height(), cooler.memoryClearance(), () -> "");
+            return Finding.atMost(build.memory().height(), cooler.memoryClearance(), () -> Phrase.NONE);
         }
         return overMm > cooler.fanRaiseMm()
                 ? tooTall(build, overMm, cooler.fanRaiseMm())
@@ -70,8 +71,7 @@ public final class MemoryUnderCoolerRule implements Rule {
         }
         return new Finding.Caution(
                 () ->
-                        "the cooler's front fan has to be raised by %d mm over the memory"
-                                .formatted(overMm),
+                        Phrase.of("finding.memory-under-cooler.raise", overMm),
                 margin(build, Math.min(spareMm, build.cooler().fanRaiseMm())));
     }
 
@@ -79,9 +79,7 @@ public final class MemoryUnderCoolerRule implements Rule {
         return new Finding.Breach(
                 overMm - raiseMm,
                 () ->
-                        "memory %s tall, %s under the cooler, and its fan can be raised by %d mm"
-                                .formatted(
-                                        build.memory().height().or(Length.mm(0)),
+                        Phrase.of("finding.memory-under-cooler", build.memory().height().or(Length.mm(0)),
                                         build.cooler().memoryClearance().or(Length.mm(0)),
                                         raiseMm),
                 margin(build, raiseMm));

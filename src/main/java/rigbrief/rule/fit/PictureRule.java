@@ -9,6 +9,7 @@ import rigbrief.rule.Reads;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Phrase;
 
 /**
  * A picture comes out, on as many outputs as there are screens.
@@ -46,7 +47,7 @@ public final class PictureRule implements Rule {
                 Unit.PIECE,
                 () ->
                         outputs == 0
-                                ? "no graphics card, and processor and board give no picture"
-                                : "%d screens, %d outputs".formatted(screens, outputs));
+                                ? Phrase.of("finding.picture.none")
+                                : Phrase.of("finding.picture", screens, outputs));
     }
 }

@@ -1,6 +1,7 @@
 package rigbrief.rule.fit;
 
-import java.util.StringJoiner;
+import java.util.List;
+import java.util.ArrayList;
 import rigbrief.build.Build;
 import rigbrief.part.Drive;
 import rigbrief.part.FanConnector;
@@ -8,6 +9,7 @@ import rigbrief.part.Graphics;
 import rigbrief.part.Plug;
 import rigbrief.part.Slot;
 import rigbrief.part.Tally;
+import rigbrief.wording.Phrase;
 
 /**
  * How many plugs of each sort a build lacks.
@@ -54,20 +56,20 @@ record PlugNeeds(int mains, int processor, int card, int card16, int sata, int p
     }
 
     /** The plugs lacking by name. */
-    String words() {
-        StringJoiner words = new StringJoiner(", ", "supply lacks ", "");
-        add(words, mains, "board plug");
-        add(words, processor, "processor plug");
-        add(words, card, "8-pin or 6-pin card plug");
-        add(words, card16, "12V-2x6 card plug");
-        add(words, sata, "SATA plug");
-        add(words, peripheral, "4-pin plug");
-        return words.toString();
+    Phrase words() {
+        List<Phrase> words = new ArrayList<>();
+        add(words, mains, "board");
+        add(words, processor, "processor");
+        add(words, card, "card");
+        add(words, card16, "card16");
+        add(words, sata, "sata");
+        add(words, peripheral, "peripheral");
+        return Phrase.of("finding.supply-connectors", Phrase.joined(", ", words));
     }
 
-    private static void add(StringJoiner words, int count, String name) {
+    private static void add(List<Phrase> words, int count, String name) {
         if (count > 0) {
-            words.add(count + " x " + name);
+            words.add(Phrase.of("finding.pieces", count, Phrase.of("finding.plug." + name)));
         }
     }
 

@@ -12,6 +12,7 @@ import rigbrief.rule.Reads;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Phrase;
 
 /**
  * The case has a side that takes a radiator of that size and thickness.
@@ -48,14 +49,12 @@ public final class RadiatorPlaceRule implements Rule {
             return Finding.breach(
                     1,
                     () ->
-                            "%s has no place for a %d mm radiator of %s"
-                                    .formatted(
+                            Phrase.of("finding.radiator-place",
                                             build.pcCase().name(),
                                             build.cooler().radiatorMm(),
                                             build.cooler()
                                                     .thickness()
-                                                    .map(Length::toString)
-                                                    .or("unknown thickness")));
+                                                    .<Object>map(each -> each).or(Phrase.of("finding.radiator-place.thickness"))));
         }
         return build.cooler().thickness().stated()
                 ? Finding.MET

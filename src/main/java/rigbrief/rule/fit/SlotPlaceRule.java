@@ -1,7 +1,8 @@
 package rigbrief.rule.fit;
 
+import java.util.List;
+import java.util.ArrayList;
 import java.util.Set;
-import java.util.StringJoiner;
 import rigbrief.assess.Assessment;
 import rigbrief.part.Board;
 import rigbrief.part.CardPlace;
@@ -12,6 +13,7 @@ import rigbrief.rule.Reads;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Phrase;
 
 /**
  * Every card has a slot: the graphics card one of its width, a wireless card one that is neither
@@ -77,26 +79,26 @@ public final class SlotPlaceRule implements Rule {
         return false;
     }
 
-    private static String words(Assessment it, boolean card, boolean wireless) {
-        StringJoiner words = new StringJoiner("; ");
+    private static Phrase words(Assessment it, boolean card, boolean wireless) {
+        List<Phrase> words = new ArrayList<>();
         if (card) {
             words.add(
-                    "%s has no x16 slot for the graphics card"
-                            .formatted(it.build().board().name()));
+                    Phrase.of("finding.slot-place.card", it.build().board().name()));
         }
         if (wireless) {
             words.add(
-                    "no free %s slot for %s%s"
-                            .formatted(
-                                    it.build().wireless().place().word(),
-                                    it.build().wireless().name(),
-                                    it.layout().cardLast() > 0
-                                            ? "; the graphics card covers %d to %d"
-                                                    .formatted(
-                                                            it.layout().cardFirst(),
-                                                            it.layout().cardLast())
-                                            : ""));
+                    Phrase.of(
+                            "finding.slot-place.wireless",
+                            it.build().wireless().place().word(),
+                            it.build().wireless().name()));
+            if (it.layout().cardLast() > 0) {
+                words.add(
+                        Phrase.of(
+                                "finding.slot-place.covers",
+                                it.layout().cardFirst(),
+                                it.layout().cardLast()));
+            }
         }
-        return words.toString();
+        return Phrase.joined("; ", words);
     }
 }

@@ -11,6 +11,7 @@ import rigbrief.rule.Reads;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Phrase;
 
 /** The processor fits the board's socket; names are compared as written. */
 public final class SocketRule implements Rule {
@@ -39,9 +40,7 @@ public final class SocketRule implements Rule {
         return Finding.require(
                 processor.socket().equals(board.socket()),
                 () ->
-                        "%s needs socket %s, %s has %s"
-                                .formatted(
-                                        processor.name(),
+                        Phrase.of("finding.socket", processor.name(),
                                         processor.socket(),
                                         board.name(),
                                         board.socket()));

@@ -14,6 +14,7 @@ import rigbrief.rule.Reads;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Phrase;
 
 /** The case lists the supply's body; no adapter frames. */
 public final class SupplyFormRule implements Rule {
@@ -45,7 +46,6 @@ public final class SupplyFormRule implements Rule {
         return Finding.require(
                 stated.value().contains(supply.form()),
                 () ->
-                        "%s takes no %s supply such as %s"
-                                .formatted(pcCase.name(), supply.form().word(), supply.name()));
+                        Phrase.of("finding.supply-form", pcCase.name(), supply.form().word(), supply.name()));
     }
 }

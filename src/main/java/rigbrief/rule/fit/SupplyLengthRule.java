@@ -12,6 +12,7 @@ import rigbrief.rule.Reads;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Phrase;
 
 /**
  * The supply is no longer than its room, which a drive cage in use makes shorter.
@@ -49,21 +50,20 @@ public final class SupplyLengthRule implements Rule {
     @Override
     public Finding check(Assessment it) {
         PcCase pcCase = it.build().pcCase();
-        Finding bare = judged(it, pcCase.supplyLength(), "");
+        Finding bare = judged(it, pcCase.supplyLength(), "finding.supply-length");
         if (!it.layout().cageInUse()
                 || bare instanceof Finding.Breach && !pcCase.supplyLengthWithCage().stated()) {
             return bare;
         }
-        return judged(it, pcCase.supplyLengthWithCage(), " with the drive cage in use");
+        return judged(it, pcCase.supplyLengthWithCage(), "finding.supply-length.cage");
     }
 
-    private static Finding judged(Assessment it, Fact<Length> room, String how) {
+    private static Finding judged(Assessment it, Fact<Length> room, String key) {
         Fact<Length> length = it.build().supply().length();
         return Finding.atMost(
                 length,
                 room,
                 () ->
-                        "supply %s, case takes %s%s"
-                                .formatted(length.or(Length.mm(0)), room.or(Length.mm(0)), how));
+                        Phrase.of(key, length.or(Length.mm(0)), room.or(Length.mm(0))));
     }
 }

@@ -11,6 +11,7 @@ import rigbrief.rule.Reads;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Phrase;
 
 /**
  * The supply's rating is at least the planned one for the load with every part at its sustained
@@ -76,9 +77,7 @@ public final class SupplyLoadRule implements Rule {
                 ratedW,
                 Unit.WATT,
                 () ->
-                        "supply of %d W, %d W planned for a sustained load of %d W at %d %%"
-                                .formatted(
-                                        ratedW,
+                        Phrase.of("finding.supply-load", ratedW,
                                         plannedW,
                                         WholeWatts.load(it.sustainedW()),
                                         it.brief().headroom().supplySharePercent()));

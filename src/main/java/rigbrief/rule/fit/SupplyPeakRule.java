@@ -15,6 +15,7 @@ import rigbrief.rule.Reads;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Phrase;
 
 /**
  * The supply stands the peak that a graphics card makes for about a millisecond.
@@ -67,8 +68,7 @@ public final class SupplyPeakRule implements Rule {
                 allowedW,
                 Unit.WATT,
                 () ->
-                        "peaks of %d W for 1 ms; this %d W supply of guide %s may be drawn to %d W"
-                                .formatted(peakW, supply.watts(), supply.guide().word(), allowedW));
+                        Phrase.of("finding.supply-peak", peakW, supply.watts(), supply.guide().word(), allowedW));
     }
 
     /**

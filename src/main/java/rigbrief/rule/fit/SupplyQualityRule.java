@@ -1,7 +1,8 @@
 package rigbrief.rule.fit;
 
+import java.util.List;
+import java.util.ArrayList;
 import java.util.Set;
-import java.util.StringJoiner;
 import rigbrief.assess.Assessment;
 import rigbrief.part.Efficiency;
 import rigbrief.part.Slot;
@@ -12,6 +13,7 @@ import rigbrief.rule.Reads;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Phrase;
 
 /**
  * Cautions about a supply without an efficiency label, with a short or unknown guarantee, or with
@@ -53,21 +55,20 @@ public final class SupplyQualityRule implements Rule {
                 : Finding.caution(() -> words(supply, label, guarantee, reserve));
     }
 
-    private static String words(Supply supply, boolean label, boolean guarantee, boolean reserve) {
-        StringJoiner words = new StringJoiner(", ", supply.name() + ": ", "");
+    private static Phrase words(Supply supply, boolean label, boolean guarantee, boolean reserve) {
+        List<Phrase> words = new ArrayList<>();
         if (!label) {
-            words.add("no efficiency label");
+            words.add(Phrase.of("finding.supply-quality.label"));
         }
         if (!guarantee) {
             words.add(
                     supply.listing().warrantyYears().isPresent()
-                            ? "guaranteed for %d years only"
-                                    .formatted(supply.listing().warrantyYears().getAsInt())
-                            : "no guarantee stated");
+                            ? Phrase.of("finding.supply-quality.years", supply.listing().warrantyYears().getAsInt())
+                            : Phrase.of("finding.supply-quality.guarantee"));
         }
         if (!reserve) {
-            words.add("no usual size of reserve over the load");
+            words.add(Phrase.of("finding.supply-quality.reserve"));
         }
-        return words.toString();
+        return Phrase.of("finding.supply-quality", supply.name(), Phrase.joined(", ", words));
     }
 }

@@ -1,8 +1,8 @@
 package rigbrief.rule.fit;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.StringJoiner;
 import rigbrief.assess.Assessment;
 import rigbrief.build.Build;
 import rigbrief.part.Slot;
@@ -12,6 +12,7 @@ import rigbrief.rule.Reads;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Phrase;
 
 /**
  * Board or processor brings every firmware feature that the operating system requires; the excess
@@ -55,15 +56,13 @@ public final class SystemRule implements Rule {
                 || build.processor().features().contains(feature);
     }
 
-    private static String words(Build build) {
-        StringJoiner words =
-                new StringJoiner(
-                        ", ", build.system().name() + " requires ", ", which is not there");
+    private static Phrase words(Build build) {
+        List<String> lacking = new ArrayList<>();
         for (String feature : build.system().requires()) {
             if (!brings(build, feature)) {
-                words.add(feature);
+                lacking.add(feature);
             }
         }
-        return words.toString();
+        return Phrase.of("finding.system", build.system().name(), Phrase.joined(", ", lacking));
     }
 }

@@ -1,8 +1,8 @@
 package rigbrief.rule.need;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.StringJoiner;
 import rigbrief.assess.Assessment;
 import rigbrief.brief.Brief.Avoid;
 import rigbrief.part.Part;
@@ -14,6 +14,7 @@ import rigbrief.rule.Reads;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Phrase;
 
 /**
  * No bought part is one to avoid, or from a maker to avoid; upper and lower case are one.
@@ -73,13 +74,13 @@ public final class AvoidRule implements Rule {
         return it.brief().avoid().parts().contains(part.id());
     }
 
-    private static String words(Assessment it) {
-        StringJoiner words = new StringJoiner(", ", "to be avoided: ", "");
+    private static Phrase words(Assessment it) {
+        List<Object> words = new ArrayList<>();
         for (Slot slot : SLOTS) {
             if (avoided(it, slot)) {
                 words.add(it.build().part(slot).name());
             }
         }
-        return words.toString();
+        return Phrase.of("finding.avoid", Phrase.joined(", ", words));
     }
 }

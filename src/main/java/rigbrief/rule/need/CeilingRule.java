@@ -14,6 +14,7 @@ import rigbrief.rule.Reads;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Phrase;
 
 /**
  * The order for all machines, all in, costs at most the ceiling and the overrun the brief allows.
@@ -58,22 +59,20 @@ public final class CeilingRule implements Rule {
         long total = it.cost().totalMinor();
         long ceiling = it.brief().ceiling().minorUnits();
         if (total <= ceiling) {
-            return Finding.atMost(total, ceiling, Unit.MINOR_MONEY, () -> "");
+            return Finding.atMost(total, ceiling, Unit.MINOR_MONEY, () -> Phrase.NONE);
         }
         long limit = limitMinor(it.brief());
         if (total > limit) {
             return Finding.atMost(total, limit, Unit.MINOR_MONEY, () -> words(it, total, limit));
         }
         return new Finding.Caution(
-                () -> words(it, total, ceiling) + ", within the overrun",
+                () -> Phrase.of("finding.ceiling.overrun", words(it, total, ceiling)),
                 Optional.of(new Margin(limit, total, Unit.MINOR_MONEY)));
     }
 
-    private static String words(Assessment it, long total, long limit) {
+    private static Phrase words(Assessment it, long total, long limit) {
         Currency currency = it.brief().currency();
-        return "%s all in is %s over %s"
-                .formatted(
-                        Money.ofMinor(total, currency),
+        return Phrase.of("finding.ceiling", Money.ofMinor(total, currency),
                         Money.ofMinor(total - limit, currency),
                         Money.ofMinor(limit, currency));
     }

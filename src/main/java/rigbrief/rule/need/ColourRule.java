@@ -1,7 +1,8 @@
 package rigbrief.rule.need;
 
+import java.util.List;
+import java.util.ArrayList;
 import java.util.Set;
-import java.util.StringJoiner;
 import rigbrief.assess.Assessment;
 import rigbrief.brief.Brief.Looks;
 import rigbrief.brief.Brief.Strength;
@@ -15,6 +16,7 @@ import rigbrief.rule.Reads;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Phrase;
 
 /**
  * What shows is of the brief's colour, when the colour is a must.
@@ -86,8 +88,8 @@ public final class ColourRule implements Rule {
                 && build.part(slot).listing().colour().get() != colour;
     }
 
-    private static String words(Build build, Colour colour) {
-        StringJoiner words = new StringJoiner(", ", "not " + colour.word() + ": ", "");
+    private static Phrase words(Build build, Colour colour) {
+        List<Object> words = new ArrayList<>();
         if (other(build, Slot.CASE, colour)) {
             words.add(build.pcCase().name());
         }
@@ -96,6 +98,6 @@ public final class ColourRule implements Rule {
                 words.add(build.part(slot).name());
             }
         }
-        return words.toString();
+        return Phrase.of("finding.colour", Phrase.of("colour." + colour.word()), Phrase.joined(", ", words));
     }
 }

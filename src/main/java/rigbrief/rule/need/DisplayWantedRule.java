@@ -14,6 +14,7 @@ import rigbrief.rule.Reads;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Phrase;
 
 /**
  * As many displays are on the order as the brief buys, each at least as good as it says; none when
@@ -54,13 +55,13 @@ public final class DisplayWantedRule implements Rule {
         }
         return Finding.require(
                 !it.build().has(Slot.DISPLAY) || Owned.in(it, Slot.DISPLAY),
-                () -> "the brief buys no display");
+                () -> Phrase.of("finding.display-wanted.none"));
     }
 
     private static Finding bought(Assessment it, Screen screen) {
         if (!it.build().has(Slot.DISPLAY)) {
             return Finding.breach(
-                    1, () -> "%d displays are to be bought".formatted(screen.count()));
+                    1, () -> Phrase.of("finding.display-wanted.lacks", screen.count()));
         }
         Display display = it.build().display();
         int lacking = it.build().pieces(Slot.DISPLAY) == screen.count() ? 0 : 1;
@@ -75,17 +76,15 @@ public final class DisplayWantedRule implements Rule {
         return has.widthPx() < wanted.widthPx() || has.heightPx() < wanted.heightPx();
     }
 
-    private static String words(Assessment it, Screen screen) {
+    private static Phrase words(Assessment it, Screen screen) {
         Display display = it.build().display();
-        return "%d x %s of %s at %d Hz and %d bits; asked for %d x %s of %s at %d Hz and %d bits"
-                .formatted(
-                        it.build().pieces(Slot.DISPLAY),
+        return Phrase.of("finding.display-wanted", it.build().pieces(Slot.DISPLAY),
                         display.id(),
                         display.resolution(),
                         display.refreshHz(),
                         display.bitsPerColour(),
                         screen.count(),
-                        screen.part().orElse("any"),
+                        screen.part().map(Phrase::data).orElse(Phrase.of("finding.display-wanted.any")),
                         screen.resolution(),
                         screen.refreshHz(),
                         screen.bitsPerColour());

@@ -10,6 +10,7 @@ import rigbrief.rule.Reads;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Phrase;
 
 /**
  * The card has the graphics memory that the greediest workload wants at its settings.
@@ -49,8 +50,7 @@ public final class GraphicsMemoryRule implements Rule {
                 have,
                 Unit.GB,
                 () ->
-                        "workloads want %d GB of graphics memory, there are %d GB"
-                                .formatted(need, have));
+                        Phrase.of("finding.graphics-memory", need, have));
     }
 
     private static double neededGb(Assessment it) {

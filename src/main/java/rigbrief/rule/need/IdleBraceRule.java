@@ -12,6 +12,7 @@ import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
 import rigbrief.rule.fit.BraceRule;
+import rigbrief.wording.Phrase;
 
 /**
  * No brace without a card, beside the case's own bracket, or for a card known to carry itself.
@@ -54,7 +55,7 @@ public final class IdleBraceRule implements Rule {
                                 || BraceRule.carriesItself(build.graphics()));
         return idle
                 ? Finding.caution(
-                        () -> build.brace().name() + " has nothing to carry; leave it out")
+                        () -> Phrase.of("finding.idle-brace", build.brace().name()))
                 : Finding.MET;
     }
 }

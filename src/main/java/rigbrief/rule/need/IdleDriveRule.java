@@ -11,6 +11,7 @@ import rigbrief.rule.Reads;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Phrase;
 
 /**
  * No second drive where the first alone holds what the brief plans for.
@@ -52,8 +53,7 @@ public final class IdleDriveRule implements Rule {
         return idle
                 ? Finding.caution(
                         () ->
-                                "the first drive alone holds all that is planned; the second, %s, is spare"
-                                        .formatted(it.build().part(Slot.SECOND_DRIVE).name()))
+                                Phrase.of("finding.idle-drive", it.build().part(Slot.SECOND_DRIVE).name()))
                 : Finding.MET;
     }
 }

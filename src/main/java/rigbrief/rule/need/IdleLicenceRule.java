@@ -11,6 +11,7 @@ import rigbrief.rule.Reads;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Phrase;
 
 /**
  * No operating-system licence that nobody wants.
@@ -50,7 +51,7 @@ public final class IdleLicenceRule implements Rule {
                         && it.brief().system().strength() == Strength.NONE;
         return idle
                 ? Finding.caution(
-                        () -> it.build().system().name() + " is not asked for; leave it out")
+                        () -> Phrase.of("finding.idle-licence", it.build().system().name()))
                 : Finding.MET;
     }
 }

@@ -11,6 +11,7 @@ import rigbrief.rule.Reads;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Phrase;
 
 /**
  * No wireless card that nobody asks for, or beside a board that meets the need itself.
@@ -49,7 +50,7 @@ public final class IdleWirelessRule implements Rule {
             return Finding.MET;
         }
         return Finding.caution(
-                () -> it.build().wireless().name() + " is of no use for this brief; leave it out");
+                () -> Phrase.of("finding.idle-wireless", it.build().wireless().name()));
     }
 
     private static boolean idle(Assessment it) {

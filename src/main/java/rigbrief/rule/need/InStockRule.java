@@ -1,8 +1,8 @@
 package rigbrief.rule.need;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.StringJoiner;
 import rigbrief.assess.Assessment;
 import rigbrief.part.Slot;
 import rigbrief.quantity.Unit;
@@ -11,6 +11,7 @@ import rigbrief.rule.Reads;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Phrase;
 
 /**
  * Every bought part is on offer from an allowed supplier, in the number wanted, within the lead
@@ -46,15 +47,13 @@ public final class InStockRule implements Rule {
         return Finding.unlessZero(unavailable.size(), () -> words(it, unavailable));
     }
 
-    private static String words(Assessment it, List<Slot> unavailable) {
-        StringJoiner words = new StringJoiner(", ", "not to be had on the brief's terms: ", "");
+    private static Phrase words(Assessment it, List<Slot> unavailable) {
+        List<Object> words = new ArrayList<>();
         for (Slot slot : unavailable) {
             words.add(
-                    "%d x %s"
-                            .formatted(
-                                    it.build().pieces(slot) * it.brief().quantity(),
+                    Phrase.of("finding.pieces", it.build().pieces(slot) * it.brief().quantity(),
                                     it.build().part(slot).name()));
         }
-        return words.toString();
+        return Phrase.of("finding.in-stock", Phrase.joined(", ", words));
     }
 }

@@ -1,8 +1,8 @@
 package rigbrief.rule.need;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.StringJoiner;
 import rigbrief.assess.Assessment;
 import rigbrief.brief.Kept;
 import rigbrief.part.Slot;
@@ -13,6 +13,7 @@ import rigbrief.rule.Reads;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Phrase;
 
 /** Every part the client keeps is in its slot; the excess counts those that aren't. */
 public final class KeptRule implements Rule {
@@ -40,13 +41,13 @@ public final class KeptRule implements Rule {
         return Finding.unlessZero(left, () -> words(it));
     }
 
-    private static String words(Assessment it) {
-        StringJoiner words = new StringJoiner(", ", "kept by the client but not used: ", "");
+    private static Phrase words(Assessment it) {
+        List<Object> words = new ArrayList<>();
         for (Kept kept : it.brief().keep()) {
             if (!Owned.fills(it, kept)) {
                 words.add(kept.part().name());
             }
         }
-        return words.toString();
+        return Phrase.of("finding.kept", Phrase.joined(", ", words));
     }
 }

@@ -13,6 +13,7 @@ import rigbrief.rule.Reads;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Phrase;
 
 /**
  * No part is lit that the brief wants unlit.
@@ -56,11 +57,11 @@ public final class LightingRule implements Rule {
         if (fixed > 0) {
             return Finding.breach(
                     fixed,
-                    () -> "light can't be switched off: " + names(it.build(), Lighting.FIXED));
+                    () -> Phrase.of("finding.lighting.fixed", names(it.build(), Lighting.FIXED)));
         }
         return need == LightingNeed.NONE && count(it.build(), Lighting.SWITCHABLE) > 0
                 ? Finding.note(
-                        () -> "switch off the light of " + names(it.build(), Lighting.SWITCHABLE))
+                        () -> Phrase.of("finding.lighting.off", names(it.build(), Lighting.SWITCHABLE)))
                 : Finding.MET;
     }
 

@@ -12,6 +12,7 @@ import rigbrief.rule.Reads;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Phrase;
 
 /**
  * The machine's parts together weigh at most what the brief allows.
@@ -69,6 +70,6 @@ public final class MassRule implements Rule {
                 sum,
                 most,
                 Unit.GRAM,
-                () -> "parts weigh %d g together, %d g allowed".formatted(sum, most));
+                () -> Phrase.of("finding.mass", sum, most));
     }
 }

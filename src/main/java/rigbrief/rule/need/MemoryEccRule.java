@@ -9,6 +9,7 @@ import rigbrief.rule.Reads;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Phrase;
 
 /** Memory corrects errors when the brief says so. */
 public final class MemoryEccRule implements Rule {
@@ -34,6 +35,6 @@ public final class MemoryEccRule implements Rule {
     public Finding check(Assessment it) {
         return Finding.require(
                 !it.brief().memory().ecc() || it.build().memory().ecc(),
-                () -> "%s corrects no errors".formatted(it.build().memory().name()));
+                () -> Phrase.of("finding.memory-ecc", it.build().memory().name()));
     }
 }

@@ -9,6 +9,7 @@ import rigbrief.rule.Reads;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Phrase;
 
 /**
  * Main memory holds what runs at the same time, and at least what the brief asks; whole GB, the
@@ -41,6 +42,6 @@ public final class MemoryEnoughRule implements Rule {
                 need,
                 have,
                 Unit.GB,
-                () -> "%d GB of memory wanted, there are %d GB".formatted(need, have));
+                () -> Phrase.of("finding.memory-enough", need, have));
     }
 }

@@ -11,6 +11,8 @@ import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
 import rigbrief.rule.fit.CoolerHeatRule;
+import rigbrief.wording.Measured;
+import rigbrief.wording.Phrase;
 
 /**
  * The level at the seat under the heaviest workload is at most what the brief allows.
@@ -50,10 +52,8 @@ public final class NoiseRule implements Rule {
                 allowed,
                 Unit.CENTIDECIBEL,
                 () ->
-                        "%s at %.1f m under the heaviest workload, %s allowed"
-                                .formatted(
-                                        Unit.CENTIDECIBEL.print(level),
+                        Phrase.of("finding.noise", Measured.of(level, Unit.CENTIDECIBEL),
                                         it.brief().noise().seatDistanceM(),
-                                        Unit.CENTIDECIBEL.print(allowed)));
+                                        Measured.of(allowed, Unit.CENTIDECIBEL)));
     }
 }

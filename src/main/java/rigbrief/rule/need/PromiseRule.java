@@ -1,9 +1,10 @@
 package rigbrief.rule.need;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.StringJoiner;
 import rigbrief.assess.Assessment;
 import rigbrief.assess.Prediction;
 import rigbrief.assess.Promise;
@@ -15,6 +16,8 @@ import rigbrief.rule.Reads;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Measured;
+import rigbrief.wording.Phrase;
 
 /**
  * Every must of every workload holds with the brief's confidence.
@@ -86,8 +89,8 @@ public final class PromiseRule implements Rule {
                 : new Margin(sure, asked, promise.measure().unit());
     }
 
-    private static String words(Assessment it) {
-        StringJoiner words = new StringJoiner("; ");
+    private static Phrase words(Assessment it) {
+        List<Phrase> words = new ArrayList<>();
         for (Prediction prediction : it.predictions()) {
             for (Promise promise : prediction.promises()) {
                 if (promise.must() && !promise.met()) {
@@ -95,17 +98,15 @@ public final class PromiseRule implements Rule {
                 }
             }
         }
-        return words.toString();
+        return Phrase.joined("; ", words);
     }
 
-    private static String words(Assessment it, Promise promise) {
+    private static Phrase words(Assessment it, Promise promise) {
         Unit unit = promise.measure().unit();
-        return "%s, %s: %s with %d %% confidence, %s must hold"
-                .formatted(
-                        promise.use(),
-                        promise.measure().word(),
-                        unit.print(Math.round(promise.sure() * 100)),
+        return Phrase.of("finding.promise", promise.use(),
+                        Phrase.of("measure.word." + promise.measure().name().toLowerCase(Locale.ROOT)),
+                        Measured.of(Math.round(promise.sure() * 100), unit),
                         it.brief().confidencePercent(),
-                        unit.print(Math.round(promise.required() * 100)));
+                        Measured.of(Math.round(promise.required() * 100), unit));
     }
 }

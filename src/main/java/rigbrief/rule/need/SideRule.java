@@ -11,6 +11,7 @@ import rigbrief.rule.Reads;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Phrase;
 
 /** The side panel is the one asked for. */
 public final class SideRule implements Rule {
@@ -39,7 +40,6 @@ public final class SideRule implements Rule {
         return Finding.require(
                 wanted.isEmpty() || wanted.get() == side,
                 () ->
-                        "side panel %s, %s asked for"
-                                .formatted(side.word(), wanted.orElseThrow().word()));
+                        Phrase.of("finding.side", Phrase.of("side-panel." + side.word()), Phrase.of("side-panel." + wanted.orElseThrow().word())));
     }
 }

@@ -1,9 +1,10 @@
 package rigbrief.rule.need;
 
+import java.util.List;
+import java.util.ArrayList;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.StringJoiner;
 import rigbrief.assess.Assessment;
 import rigbrief.brief.Brief.SizeNeed;
 import rigbrief.part.PcCase;
@@ -16,6 +17,8 @@ import rigbrief.rule.Reads;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Measured;
+import rigbrief.wording.Phrase;
 
 /**
  * The case is no larger than the brief allows: volume, height, width and depth.
@@ -61,24 +64,21 @@ public final class SizeRule implements Rule {
         return allowed.isEmpty() ? 0 : Math.max(0, mm - allowed.get().millimetres());
     }
 
-    private static String words(PcCase pcCase, SizeNeed size) {
-        StringJoiner words = new StringJoiner(", ");
+    private static Phrase words(PcCase pcCase, SizeNeed size) {
+        List<Phrase> words = new ArrayList<>();
         size.atMostDecilitres()
                 .ifPresent(
                         most ->
                                 words.add(
-                                        "volume %s, %s allowed"
-                                                .formatted(
-                                                        Unit.DECILITRE.print(
-                                                                pcCase.volumeDecilitres()),
-                                                        Unit.DECILITRE.print(most))));
+                                        Phrase.of("finding.size.volume", Measured.of(pcCase.volumeDecilitres(), Unit.DECILITRE),
+                                                        Measured.of(most, Unit.DECILITRE))));
         add(words, "height", pcCase.heightMm(), size.height());
         add(words, "width", pcCase.widthMm(), size.width());
         add(words, "depth", pcCase.depthMm(), size.depth());
-        return words.toString();
+        return Phrase.joined(", ", words);
     }
 
-    private static void add(StringJoiner words, String name, int mm, Optional<Length> allowed) {
-        allowed.ifPresent(most -> words.add("%s %d mm, %s allowed".formatted(name, mm, most)));
+    private static void add(List<Phrase> words, String name, int mm, Optional<Length> allowed) {
+        allowed.ifPresent(most -> words.add(Phrase.of("finding.size.length", Phrase.of("finding.size." + name), mm, most)));
     }
 }

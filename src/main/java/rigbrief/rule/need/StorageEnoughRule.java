@@ -11,6 +11,7 @@ import rigbrief.rule.Reads;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Phrase;
 
 /**
  * Both drives together hold what is installed with its growth and 15 % free, and at least what the
@@ -43,7 +44,7 @@ public final class StorageEnoughRule implements Rule {
                 need,
                 have,
                 Unit.GB,
-                () -> "%d GB of storage wanted, there are %d GB".formatted(need, have));
+                () -> Phrase.of("finding.storage-enough", need, have));
     }
 
     private static int gb(Build build, Slot slot) {

@@ -10,6 +10,7 @@ import rigbrief.rule.Reads;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Phrase;
 
 /** The order goes to no more suppliers than the brief allows. */
 public final class SuppliersRule implements Rule {
@@ -42,6 +43,6 @@ public final class SuppliersRule implements Rule {
                 used,
                 allowed.getAsInt(),
                 Unit.PIECE,
-                () -> "%d suppliers, %d allowed".formatted(used, allowed.getAsInt()));
+                () -> Phrase.of("finding.suppliers", used, allowed.getAsInt()));
     }
 }

@@ -12,6 +12,7 @@ import rigbrief.rule.Reads;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Phrase;
 
 /**
  * An operating-system licence is on the order when the brief must have one, the named one where it
@@ -49,7 +50,7 @@ public final class SystemLicenceRule implements Rule {
         }
         return need.strength() == Strength.MUST
                 ? Finding.breach(1, () -> words(it))
-                : Finding.caution(() -> "wished for: " + words(it));
+                : Finding.caution(() -> Phrase.of("finding.wished", words(it)));
     }
 
     private static boolean satisfied(Assessment it) {
@@ -58,8 +59,7 @@ public final class SystemLicenceRule implements Rule {
                 && (named.isEmpty() || named.get().equals(it.build().system().id()));
     }
 
-    private static String words(Assessment it) {
-        return "operating-system licence %s is not on the order"
-                .formatted(it.brief().system().part().orElse("of any kind"));
+    private static Phrase words(Assessment it) {
+        return Phrase.of("finding.system-licence", it.brief().system().part().map(Phrase::data).orElse(Phrase.of("finding.system-licence.any")));
     }
 }

@@ -13,6 +13,7 @@ import rigbrief.rule.Reads;
 import rigbrief.rule.Rule;
 import rigbrief.rule.RuleInfo;
 import rigbrief.rule.Source;
+import rigbrief.wording.Phrase;
 
 /**
  * There is a wireless network of the generation the brief must have, beside a wired port.
@@ -56,7 +57,7 @@ public final class WirelessRule implements Rule {
         if (strength == Strength.WISH) {
             return lacking == 0
                     ? Finding.MET
-                    : Finding.caution(() -> "wished for: " + words(it, false));
+                    : Finding.caution(() -> Phrase.of("finding.wished", words(it, false)));
         }
         boolean wired = it.build().board().lanGbps() > 0;
         return Finding.unlessZero(lacking + (wired ? 0 : 1), () -> words(it, !wired));
@@ -71,11 +72,10 @@ public final class WirelessRule implements Rule {
         return card.ordinal() > onBoard.ordinal() ? card : onBoard;
     }
 
-    private static String words(Assessment it, boolean unwired) {
-        return "wireless %s, at least %s wanted%s"
-                .formatted(
-                        best(it.build()).word(),
-                        least(it.brief()).word(),
-                        unwired ? "; the board has no wired port" : "");
+    private static Phrase words(Assessment it, boolean unwired) {
+        return Phrase.of(
+                unwired ? "finding.wireless.unwired" : "finding.wireless",
+                best(it.build()).word(),
+                least(it.brief()).word());
     }
 }

@@ -51,6 +51,6 @@ class ProposalPaperTest {
 
         assertThat(answer.clash().orElseThrow().needs())
                 .isNotEmpty()
-                .allSatisfy(need -> assertThat(html).contains(need));
+                .allSatisfy(need -> assertThat(html).contains(need.toString()));
     }
 }

@@ -1,0 +1,2 @@
+/** Saying things as a key with its figures, to be read in the reader's language. */
+package rigbrief.wording;
