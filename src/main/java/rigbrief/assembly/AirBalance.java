@@ -4,6 +4,7 @@ import java.util.List;
 import rigbrief.assembly.FanPlan.Direction;
 import rigbrief.assembly.FanPlan.Origin;
 import rigbrief.assembly.FanPlan.PlacedFan;
+import rigbrief.wording.Texts;
 
 /**
  * What the case fans blow in against what they draw out, under load.
@@ -71,27 +72,21 @@ public record AirBalance(
         return in > out ? Lean.IN : Lean.OUT;
     }
 
-    /** In words for a builder. */
-    public String words() {
+    /** In words for a builder, in a language. */
+    public String words(Texts texts) {
         String words =
                 switch (lean) {
-                    case IN ->
-                            "more is blown in than drawn out; the rest leaves through the gaps, so"
-                                    + " dust stays at the filters";
-                    case EVEN -> "about as much is blown in as drawn out";
-                    case OUT ->
-                            "more is drawn out than blown in; the rest comes in through the gaps,"
-                                    + " with its dust";
-                    case STILL -> "no case fan turns; warm air rises out by itself";
+                    case IN -> texts.text("air.in");
+                    case EVEN -> texts.text("air.even");
+                    case OUT -> texts.text("air.out");
+                    case STILL -> texts.text("air.still");
                 };
-        return radiatorFans == 0 ? words : words + "; " + radiator();
+        return radiatorFans == 0 ? words : words + "; " + radiator(texts);
     }
 
-    private String radiator() {
-        return "the radiator's %s %s %s beside that, by an amount its maker doesn't state"
-                .formatted(
-                        radiatorFans == 1 ? "fan" : radiatorFans + " fans",
-                        radiatorFans == 1 ? "blows" : "blow",
-                        radiatorDirection == Direction.IN ? "in" : "out");
+    private String radiator(Texts texts) {
+        return texts.text(
+                radiatorDirection == Direction.IN ? "air.radiator.in" : "air.radiator.out",
+                radiatorFans);
     }
 }

@@ -8,6 +8,7 @@ import rigbrief.audit.AuditFinding.Level;
 import rigbrief.brief.Brief;
 import rigbrief.build.Build;
 import rigbrief.catalogue.Catalogue;
+import rigbrief.wording.Texts;
 
 /**
  * How to put one build together, from the first look to the last test.
@@ -48,12 +49,12 @@ public record AssemblyPlan(
         List<Check> tests) {
 
     /**
-     * The plan for a build under a brief.
+     * The plan for a build under a brief, in a language.
      *
      * @throws IllegalArgumentException when a required slot is empty
      */
-    public static AssemblyPlan of(Brief brief, Catalogue catalogue, Build build) {
-        return of(Bench.of(brief, catalogue, build));
+    public static AssemblyPlan of(Brief brief, Catalogue catalogue, Build build, Texts texts) {
+        return of(Bench.of(brief, catalogue, build, texts));
     }
 
     /** The plan for a build on the bench. */
@@ -61,7 +62,7 @@ public record AssemblyPlan(
         MemoryPlaces memory = MemoryPlaces.of(bench.build());
         List<DriveHome> drives = DriveHome.of(bench.it());
         FanPlan fans = FanPlan.of(bench.it());
-        FanHeaders headers = FanHeaders.of(bench.it(), fans);
+        FanHeaders headers = FanHeaders.of(bench.it(), fans, bench.texts());
         List<ScreenPlug> screens = ScreenPlug.of(bench.it());
         return new AssemblyPlan(
                 bench.build(),

@@ -10,14 +10,16 @@ import rigbrief.audit.Auditor;
 import rigbrief.brief.Brief;
 import rigbrief.build.Build;
 import rigbrief.catalogue.Catalogue;
+import rigbrief.wording.Texts;
 
 /**
  * A finished build on the bench, with all that the rules and models say of it.
  *
  * @param it its assessment
  * @param audit its audit
+ * @param texts the language in which it is told
  */
-public record Bench(Assessment it, Audit audit) {
+public record Bench(Assessment it, Audit audit, Texts texts) {
 
     /**
      * A build under a brief.
@@ -25,6 +27,11 @@ public record Bench(Assessment it, Audit audit) {
      * @throws IllegalArgumentException when a required slot is empty: nobody can put that together
      */
     public static Bench of(Brief brief, Catalogue catalogue, Build build) {
+        return of(brief, catalogue, build, Texts.ENGLISH);
+    }
+
+    /** The same, told in a language. */
+    public static Bench of(Brief brief, Catalogue catalogue, Build build, Texts texts) {
         if (!build.missing().isEmpty()) {
             throw new IllegalArgumentException(
                     "found a build without %s, expected one with every required slot filled; add the part"
@@ -32,7 +39,13 @@ public record Bench(Assessment it, Audit audit) {
         }
         return new Bench(
                 new Assessor(brief, catalogue).assess(build),
-                new Auditor(brief, catalogue).audit(build));
+                new Auditor(brief, catalogue).audit(build),
+                texts);
+    }
+
+    /** A text in the reader's language, see {@link Texts#text}. */
+    public String say(String key, Object... places) {
+        return texts.text(key, places);
     }
 
     /** The build. */

@@ -8,6 +8,7 @@ import rigbrief.part.Part;
 import rigbrief.part.SidePanel;
 import rigbrief.part.Slot;
 import rigbrief.quantity.Mass;
+import rigbrief.wording.Measured;
 
 /**
  * Something that hurts people or parts.
@@ -20,63 +21,58 @@ public record Caution(String head, String text, String basis) {
     /** From this mass on two people lift, in g. Common practice. */
     static final int TWO_PEOPLE_G = 15_000;
 
-    private static final String PRACTICE = "usual practice";
-
     /** The cautions for a build. */
     static List<Caution> of(Bench bench) {
         List<Caution> cautions = new ArrayList<>();
+        String practice = bench.say("caution.practice");
         cautions.add(
                 new Caution(
-                        "Mains",
-                        "Pull the mains lead out before you open the case or touch a part, not only the"
-                                + " switch. Do not defeat the earth contact. "
-                                + CircuitLoad.DEFERRAL,
-                        PRACTICE));
+                        bench.say("caution.mains"),
+                        bench.say("caution.mains.text") + bench.say("caution.deferral"),
+                        bench.say("caution.practice")));
         cautions.add(
                 new Caution(
-                        "Stored charge",
-                        "Never open the supply: it holds about 390 V for minutes after the lead is out."
-                                + " With the lead out, press the power button once and wait ten seconds.",
-                        PRACTICE));
+                        bench.say("caution.charge"),
+                        bench.say("caution.charge.text"),
+                        bench.say("caution.practice")));
         cautions.add(
                 new Caution(
-                        "Static",
-                        "Wear a wrist strap, or touch bare metal of the case each time before you touch"
-                                + " a part; hold boards and modules by their edges, and leave them in"
-                                + " their bags until they are fitted.",
-                        "usual practice; ANSI/ESD S20.20 takes electronic parts as sensitive to 100 V"));
+                        bench.say("caution.static"),
+                        bench.say("caution.static.text"),
+                        bench.say("caution.static.basis")));
         cautions.add(
                 new Caution(
-                        "Edges",
-                        "Sheet metal, fins and card brackets are sharp. Keep hair, sleeves and leads away"
-                                + " from fans that turn.",
-                        PRACTICE));
-        glass(bench.build(), cautions);
-        weight(bench.build(), cautions);
+                        bench.say("caution.edges"),
+                        bench.say("caution.edges.text"),
+                        bench.say("caution.practice")));
+        glass(bench, cautions);
+        weight(bench, cautions);
         circuit(bench, cautions);
         return List.copyOf(cautions);
     }
 
-    private static void glass(Build build, List<Caution> cautions) {
+    private static void glass(Bench bench, List<Caution> cautions) {
+        Build build = bench.build();
         if (build.pcCase().side() != SidePanel.SOLID) {
             cautions.add(
                     new Caution(
-                            "Side panel",
-                            "Take the see-through panel off first and lay it flat on cloth, away from"
-                                    + " the edge: glass that is set down on a corner or on tiles bursts.",
-                            PRACTICE));
+                            bench.say("caution.side"),
+                            bench.say("caution.side.text"),
+                            bench.say("caution.practice")));
         }
     }
 
-    private static void weight(Build build, List<Caution> cautions) {
+    private static void weight(Bench bench, List<Caution> cautions) {
+        Build build = bench.build();
         long massG = massG(build);
         if (massG > TWO_PEOPLE_G) {
             cautions.add(
                     new Caution(
-                            "Weight",
-                            "The finished machine weighs about %s kg: two people lift it."
-                                    .formatted(Wording.number(1, massG / 1_000.0)),
-                            PRACTICE));
+                            bench.say("caution.weight"),
+                            bench.say(
+                                    "caution.weight.text",
+                                    Measured.rounded(1, massG / 1_000.0, "")),
+                            bench.say("caution.practice")));
         }
     }
 
@@ -99,12 +95,11 @@ public record Caution(String head, String text, String basis) {
             long watts = Math.round(machines * bench.it().power().wallW());
             cautions.add(
                     new Caution(
-                            "Circuits",
-                            "All %d machines at work together draw about %d W, screens not counted;"
-                                            .formatted(machines, watts)
-                                    + " have a licensed electrician say how many go on one circuit. "
+                            bench.say("caution.circuit"),
+                            bench.say("caution.circuit.text", machines, watts)
+                                    + bench.say("caution.circuit.ask")
                                     + CircuitLoad.DEFERRAL,
-                            "computed from the parts' data sheets"));
+                            bench.say("caution.circuit.basis")));
         }
     }
 }

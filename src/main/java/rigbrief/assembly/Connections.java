@@ -47,7 +47,12 @@ final class Connections {
         connections.cardPower();
         connections.wireless();
         connections.screens(screens);
-        connections.add(Lead.MAINS, "wall socket", "supply", 1, "last of all");
+        connections.add(
+                Lead.MAINS,
+                bench.say("plug.wall"),
+                bench.say("plug.supply"),
+                1,
+                bench.say("plug.wall.remark"));
         return List.copyOf(connections.list);
     }
 
@@ -56,27 +61,28 @@ final class Connections {
     }
 
     private void boardPower() {
-        add(Lead.BOARD_POWER, "supply", "board", 1, "until its catch clicks");
+        add(
+                Lead.BOARD_POWER,
+                bench.say("plug.supply"),
+                bench.say("plug.board"),
+                1,
+                bench.say("plug.clicks"));
     }
 
     private void processorPower() {
         if (!(build.board().processorPlugs() instanceof Fact.Stated<Tally<Plug>> stated)) {
             add(
                     Lead.PROCESSOR_POWER_8,
-                    "supply",
-                    "board, beside the processor",
+                    bench.say("plug.supply"),
+                    bench.say("plug.beside"),
                     0,
-                    "number and shape not stated: see the board's manual");
+                    bench.say("plug.beside.unknown"));
             return;
         }
         Tally<Plug> sockets = stated.value();
-        String to = "board, beside the processor";
-        power(Lead.PROCESSOR_POWER_8, to, sockets.of(Plug.EPS8), "not the card's 8-pin plug");
-        power(
-                Lead.PROCESSOR_POWER_4,
-                to,
-                sockets.of(Plug.EPS4),
-                "half of an 8-pin plug that parts in two does it");
+        String to = bench.say("plug.beside");
+        power(Lead.PROCESSOR_POWER_8, to, sockets.of(Plug.EPS8), bench.say("plug.not-card"));
+        power(Lead.PROCESSOR_POWER_4, to, sockets.of(Plug.EPS4), bench.say("plug.half"));
     }
 
     private void cardPower() {
@@ -84,36 +90,41 @@ final class Connections {
             return;
         }
         if (!(build.graphics().plugs() instanceof Fact.Stated<Tally<Plug>> stated)) {
-            add(Lead.CARD_POWER_8, "supply", "graphics card", 0, "not stated: look at the card");
+            add(
+                    Lead.CARD_POWER_8,
+                    bench.say("plug.supply"),
+                    bench.say("plug.card"),
+                    0,
+                    bench.say("plug.card.unknown"));
             return;
         }
         Tally<Plug> sockets = stated.value();
         power(
                 Lead.CARD_POWER_8,
-                "graphics card",
+                bench.say("plug.card"),
                 sockets.of(Plug.PCIE8),
-                sockets.of(Plug.PCIE8) > 1 ? "a lead of its own for each socket" : "");
+                sockets.of(Plug.PCIE8) > 1 ? bench.say("plug.own-lead") : "");
         power(
                 Lead.CARD_POWER_6,
-                "graphics card",
+                bench.say("plug.card"),
                 sockets.of(Plug.PCIE6),
-                "an 8-pin plug with two pins left off does it");
+                bench.say("plug.two-off"));
         power(
                 Lead.CARD_POWER_16,
-                "graphics card",
+                bench.say("plug.card"),
                 sockets.of(Plug.PCIE16),
-                "push it home until no gap is left; no bend in the first 35 mm");
+                bench.say("plug.home"));
     }
 
     private void power(Lead lead, String to, int count, String remark) {
         if (count > 0) {
-            add(lead, "supply", to, count, remark);
+            add(lead, bench.say("plug.supply"), to, count, remark);
         }
     }
 
     private void cooler() {
         if (!build.has(Slot.COOLER)) {
-            add(Lead.COOLER_FAN, "boxed cooler", "board, processor fan header", 1, "");
+            add(Lead.COOLER_FAN, bench.say("plug.boxed"), bench.say("plug.fan-header"), 1, "");
             return;
         }
         int fans = build.cooler().fans();
@@ -121,58 +132,63 @@ final class Connections {
         if (fans > 0) {
             add(
                     Lead.COOLER_FAN,
-                    liquid ? "radiator" : "cooler",
-                    "board, processor fan header",
+                    liquid ? bench.say("plug.radiator") : bench.say("plug.cooler"),
+                    bench.say("plug.fan-header"),
                     fans,
-                    fans > 1 ? "together, on the split lead that comes with the cooler" : "");
+                    fans > 1 ? bench.say("plug.together") : "");
         }
         if (liquid) {
             add(
                     Lead.PUMP,
-                    "cooler",
-                    "board, pump header, or as its manual says",
+                    bench.say("plug.cooler"),
+                    bench.say("plug.pump-header"),
                     1,
-                    "at full speed at all times");
+                    bench.say("plug.full-speed"));
         }
     }
 
     private void fans(FanHeaders headers) {
         for (FanHeaders.HeaderUse use : headers.uses()) {
-            String split = use.fans().size() > 1 ? "on a split lead; " : "";
+            String split = use.fans().size() > 1 ? bench.say("plug.split") : "";
             add(
                     Lead.CASE_FAN,
-                    String.join(" and ", use.fans()),
-                    "board, case fan header " + use.number(),
+                    String.join(bench.say("plug.and"), use.fans()),
+                    bench.say("plug.case-header") + use.number(),
                     use.fans().size(),
-                    split + use.current());
+                    split + use.current(bench.texts()));
         }
         for (String fan : headers.onSupply()) {
-            add(Lead.PERIPHERAL_POWER, "supply", fan, 1, "runs at full speed at all times");
+            add(
+                    Lead.PERIPHERAL_POWER,
+                    bench.say("plug.supply"),
+                    fan,
+                    1,
+                    bench.say("plug.runs-full"));
         }
         if (headers.unfed() > 0) {
             add(
                     Lead.CASE_FAN,
-                    headers.unfed() + " more",
-                    "no header is left",
+                    headers.unfed() + bench.say("plug.more"),
+                    bench.say("plug.no-header"),
                     0,
-                    "a fan hub is needed");
+                    bench.say("plug.hub"));
         }
     }
 
     private void drives(List<DriveHome> drives) {
         for (DriveHome home : drives) {
             if (home.cabled()) {
-                String name = home.slot().word().replace('-', ' ');
+                String name = bench.say("slot.lower." + home.slot().word());
                 boolean placed = home.sataPort().isPresent();
                 add(
                         Lead.DRIVE_DATA,
                         name,
                         placed
-                                ? "board, SATA port " + home.sataPort().getAsInt()
-                                : "no SATA port is left",
+                                ? bench.say("plug.sata") + home.sataPort().getAsInt()
+                                : bench.say("plug.no-sata"),
                         placed ? 1 : 0,
                         "");
-                add(Lead.DRIVE_POWER, "supply", name, 1, "");
+                add(Lead.DRIVE_POWER, bench.say("plug.supply"), name, 1, "");
             }
         }
     }
@@ -183,30 +199,33 @@ final class Connections {
         for (Map.Entry<FrontPort, Integer> port : ports.or(Tally.none()).counts().entrySet()) {
             int there = headers.or(Tally.none()).of(port.getKey());
             int plugged = headers.stated() ? Math.min(port.getValue(), there) : port.getValue();
-            String to =
-                    "board, its " + lead(port.getKey()).title().replace("front ", "") + " header";
+            String to = bench.say("plug.its", bench.say("port.name." + port.getKey().word()));
             if (plugged > 0) {
-                add(lead(port.getKey()), "case front", to, plugged, "");
+                add(lead(port.getKey()), bench.say("plug.front"), to, plugged, "");
             }
             if (plugged < port.getValue()) {
                 add(
                         lead(port.getKey()),
-                        "case front",
-                        "the board has no header for it",
+                        bench.say("plug.front"),
+                        bench.say("plug.no-front-header"),
                         0,
-                        "%s without function; tie the lead back"
-                                .formatted(port.getValue() - plugged == 1 ? "port" : "ports"));
+                        bench.say("plug.dead", port.getValue() - plugged));
             }
         }
         if (!ports.stated()) {
-            add(Lead.FRONT_USB3, "case front", "board", 0, "ports not stated: look at the case");
+            add(
+                    Lead.FRONT_USB3,
+                    bench.say("plug.front"),
+                    bench.say("plug.board"),
+                    0,
+                    bench.say("plug.front.unknown"));
         }
         add(
                 Lead.FRONT_SWITCHES,
-                "case front",
-                "board, front panel pins",
+                bench.say("plug.front"),
+                bench.say("plug.pins"),
                 1,
-                "the board's manual shows which pin is which; lamps have a plus and a minus");
+                bench.say("plug.pins.remark"));
     }
 
     private static Lead lead(FrontPort port) {
@@ -225,10 +244,10 @@ final class Connections {
                 boolean there = headers > 0;
                 add(
                         Lead.LIGHTING,
-                        slot.word(),
-                        there ? "board, lighting header" : "the board has no lighting header",
+                        bench.say("slot.lower." + slot.word()),
+                        there ? bench.say("plug.light") : bench.say("plug.no-light"),
                         there ? 1 : 0,
-                        there ? "plugs of 3 and of 4 pins are not alike: see both manuals" : "");
+                        there ? bench.say("plug.light.remark") : "");
             }
         }
     }
@@ -243,14 +262,17 @@ final class Connections {
             boolean slot = build.wireless().place() == CardPlace.X1;
             add(
                     Lead.AERIAL,
-                    "wireless card",
-                    slot ? "its own sockets behind" : "bracket at the back of the case",
+                    bench.say("plug.wireless"),
+                    slot ? bench.say("plug.own-sockets") : bench.say("plug.bracket"),
                     2,
-                    slot
-                            ? "if it has a USB lead for Bluetooth: to a free USB 2 header"
-                            : "the thin leads snap on straight from above");
+                    slot ? bench.say("plug.bluetooth") : bench.say("plug.snap"));
         } else if (own) {
-            add(Lead.AERIAL, "board's box", "board, aerial sockets behind", 2, "hand-tight");
+            add(
+                    Lead.AERIAL,
+                    bench.say("plug.box"),
+                    bench.say("plug.aerials"),
+                    2,
+                    bench.say("plug.hand"));
         }
     }
 
@@ -258,27 +280,26 @@ final class Connections {
         for (ScreenPlug screen : screens) {
             add(
                     Lead.SCREEN,
-                    "%s, %s output"
-                            .formatted(
-                                    screen.card() ? "graphics card" : "board",
-                                    PortNames.of(screen.output())),
+                    bench.say(
+                            screen.card() ? "plug.card-output" : "plug.board-output",
+                            PortNames.of(screen.output())),
                     screen.input()
                             .map(
                                     in ->
-                                            "screen %d, %s input"
-                                                    .formatted(screen.screen(), PortNames.of(in)))
-                            .orElse("screen " + screen.screen()),
+                                            bench.say(
+                                                    "plug.screen-input",
+                                                    screen.screen(),
+                                                    PortNames.of(in)))
+                            .orElse(bench.say("plug.screen") + screen.screen()),
                     1,
-                    screen.card() ? "not the board's outputs" : "");
+                    screen.card() ? bench.say("plug.not-board") : "");
         }
     }
 
     /** What to know about the leads of the supply as a whole. */
-    static String supplyLeads(Build build) {
-        return build.supply().modular() == Modularity.NONE
-                ? "All leads are fixed to the supply; tie up those that are not used."
-                : "Only plug in the leads of the list below, and only leads that came with this very"
-                        + " supply: the plugs at the supply's end are not standard, and a lead of another"
-                        + " supply can destroy drives, board and card.";
+    static String supplyLeads(Bench bench) {
+        return bench.build().supply().modular() == Modularity.NONE
+                ? bench.say("plug.fixed")
+                : bench.say("plug.modular");
     }
 }

@@ -5,6 +5,7 @@ import rigbrief.part.CoolerType;
 import rigbrief.part.Fact;
 import rigbrief.part.Slot;
 import rigbrief.quantity.Length;
+import rigbrief.wording.Texts;
 
 /**
  * When the processor's cooler goes on. Common practice throughout; the cooler's manual goes before
@@ -43,15 +44,12 @@ public enum CoolerMounting {
     }
 
     /** Why then. */
-    String why(Build build) {
+    String why(Build build, Texts texts) {
         return switch (this) {
-            case BEFORE_THE_BOARD -> whyBefore(build);
-            case AFTER_THE_BOARD ->
-                    "a tall cooler hides the processor's power socket and the upper screws of the board,"
-                            + " and its weight bends the board when it is carried";
-            case RADIATOR_FIRST -> "the radiator goes where the board would be in the way later";
-            case RADIATOR_AFTER_THE_BOARD ->
-                    "with the radiator in, the board's upper sockets can hardly be reached";
+            case BEFORE_THE_BOARD -> whyBefore(build, texts);
+            case AFTER_THE_BOARD -> texts.text("mount.after");
+            case RADIATOR_FIRST -> texts.text("mount.radiator-first");
+            case RADIATOR_AFTER_THE_BOARD -> texts.text("mount.radiator-after");
         };
     }
 
@@ -62,13 +60,11 @@ public enum CoolerMounting {
         };
     }
 
-    private static String whyBefore(Build build) {
+    private static String whyBefore(Build build, Texts texts) {
         if (!build.has(Slot.COOLER)) {
-            return "the boxed cooler is low and light, and easiest to press down on the bench";
+            return texts.text("mount.boxed");
         }
-        return low(build)
-                ? "a low cooler hides no socket and no screw of the board"
-                : "in so small a case no hand gets beside a tall cooler";
+        return low(build) ? texts.text("mount.low") : texts.text("mount.small");
     }
 
     /** A cooler of unknown height is taken for a tall one. */

@@ -9,11 +9,6 @@ import rigbrief.part.Slot;
 
 /** The steps for the processor's cooler, wherever they come in the order of work. */
 final class CoolerSteps {
-    private static final String PASTE =
-            "Paste: use the layer that is on the cooler if it has one; else a dot as large as a pea in the"
-                    + " middle of the processor. Peel the film off the cooler's base.";
-    private static final String EVENLY =
-            "Tighten the screws crosswise, a few turns each, until they stop.";
 
     private final Bench bench;
     private final Build build;
@@ -31,11 +26,13 @@ final class CoolerSteps {
             return List.of(
                     new Step(
                             "cooler",
-                            "Fit the boxed cooler",
+                            bench.say("cool.boxed"),
                             List.of(
-                                    "Now, since " + mounting.why(build) + ".",
-                                    "Its base carries paste from the factory: do not touch it, and set it down once.",
-                                    "Fasten it as its leaflet shows, and plug its fan into the processor fan header.")));
+                                    bench.say("cool.now")
+                                            + mounting.why(build, bench.texts())
+                                            + ".",
+                                    bench.say("cool.boxed.paste"),
+                                    bench.say("cool.boxed.fasten"))));
         }
         if (mounting == CoolerMounting.BEFORE_THE_BOARD) {
             return List.of(cooler());
@@ -43,10 +40,12 @@ final class CoolerSteps {
         return List.of(
                 new Step(
                         "brackets",
-                        "Fit the cooler's brackets",
+                        bench.say("cool.brackets"),
                         List.of(
-                                "Back plate and brackets for socket %s only; the cooler follows after the board, since %s."
-                                        .formatted(build.board().socket(), mounting.why(build)))));
+                                bench.say(
+                                        "cool.brackets.text",
+                                        build.board().socket(),
+                                        mounting.why(build, bench.texts())))));
     }
 
     /** What is done once the board sits in the case. */
@@ -61,20 +60,23 @@ final class CoolerSteps {
     private Step cooler() {
         List<String> actions = new ArrayList<>();
         if (mounting == CoolerMounting.BEFORE_THE_BOARD) {
-            actions.add("Now, since " + mounting.why(build) + ".");
+            actions.add(bench.say("cool.now") + mounting.why(build, bench.texts()) + ".");
         }
-        actions.add(PASTE);
-        actions.add("Set %s on. %s".formatted(build.cooler().name(), EVENLY));
+        actions.add(bench.say("cool.paste"));
+        actions.add(bench.say("cool.set", build.cooler().name(), bench.say("cool.evenly")));
         if (build.cooler().fans() > 0) {
             actions.add(
-                    (CoolerMounting.low(build)
-                                    ? ""
-                                    : "Its fan blows through the fins towards the rear of the case. ")
-                            + "Plug its fan into the processor fan header.");
+                    (CoolerMounting.low(build) ? "" : bench.say("cool.blows"))
+                            + bench.say("cool.plug"));
         }
         bench.finding("memory-under-cooler")
-                .ifPresent(finding -> actions.add("Mind: " + finding.text() + "."));
-        return new Step("cooler", "Fit the cooler", actions);
+                .ifPresent(
+                        finding ->
+                                actions.add(
+                                        bench.say("cool.mind")
+                                                + bench.texts().say(finding.phrase())
+                                                + "."));
+        return new Step("cooler", bench.say("cool.fit"), actions);
     }
 
     /** The radiator with its fans. */
@@ -82,36 +84,32 @@ final class CoolerSteps {
         Place place = bench.it().layout().radiator().orElse(Place.TOP);
         boolean in = FanPlan.Direction.at(place) == FanPlan.Direction.IN;
         List<String> actions = new ArrayList<>();
-        actions.add("At the %s, now, since %s.".formatted(place.word(), mounting.why(build)));
+        actions.add(
+                bench.say(
+                        "cool.at",
+                        bench.say("place.at." + place.word()),
+                        mounting.why(build, bench.texts())));
         build.pcCase().includedFans().stream()
                 .filter(own -> own.place() == place)
-                .forEach(
-                        own ->
-                                actions.add(
-                                        "Take the case's own %s out there first: the radiator brings its own."
-                                                .formatted(
-                                                        Wording.counted(
-                                                                own.fans().count(), "fan"))));
+                .forEach(own -> actions.add(bench.say("cool.own", own.fans().count())));
         actions.addAll(
                 List.of(
-                        "Screw the %s onto the %d mm radiator so that %s blow%s %s; then the radiator into the case, tubes where they reach the processor without a kink."
-                                .formatted(
-                                        build.cooler().fans() == 1 ? "fan" : "fans",
-                                        build.cooler().radiatorMm(),
-                                        build.cooler().fans() == 1 ? "it" : "they",
-                                        build.cooler().fans() == 1 ? "s" : "",
-                                        in ? "in" : "out"),
-                        "Screws that are too long pierce the radiator: use those that came with it."));
-        return new Step("radiator", "Fit the radiator", actions);
+                        bench.say(
+                                in ? "cool.screw.in" : "cool.screw.out",
+                                build.cooler().fans(),
+                                build.cooler().radiatorMm()),
+                        bench.say("cool.screws")));
+        return new Step("radiator", bench.say("cool.radiator"), actions);
     }
 
     private Step block() {
         return new Step(
                 "cooler",
-                "Fit the block on the processor",
+                bench.say("cool.block"),
                 List.of(
-                        PASTE,
-                        "Set the block of %s on. %s".formatted(build.cooler().name(), EVENLY),
-                        "Keep one end of the radiator above the pump, or air gathers in it and it rattles."));
+                        bench.say("cool.paste"),
+                        bench.say(
+                                "cool.block.set", build.cooler().name(), bench.say("cool.evenly")),
+                        bench.say("cool.block.pump")));
     }
 }

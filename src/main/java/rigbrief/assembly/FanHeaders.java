@@ -11,6 +11,7 @@ import rigbrief.part.Fact;
 import rigbrief.part.FanConnector;
 import rigbrief.part.Slot;
 import rigbrief.quantity.Current;
+import rigbrief.wording.Texts;
 
 /**
  * Which fan header feeds which case fans.
@@ -46,12 +47,15 @@ public record FanHeaders(
             fans = List.copyOf(fans);
         }
 
-        /** The current check in words. */
-        public String current() {
-            String limit = limitMa.isPresent() ? limitMa.getAsInt() + " mA" : "not stated";
+        /** The current check in words, in a language. */
+        public String current(Texts texts) {
+            String limit =
+                    limitMa.isPresent()
+                            ? limitMa.getAsInt() + " mA"
+                            : texts.text("header.not-stated");
             return drawMa.isPresent()
-                    ? "draws %d mA, the header gives %s".formatted(drawMa.getAsInt(), limit)
-                    : "draw not stated, the header gives " + limit;
+                    ? texts.text("header.draws", drawMa.getAsInt(), limit)
+                    : texts.text("header.unknown", limit);
         }
     }
 
@@ -59,11 +63,11 @@ public record FanHeaders(
 
     /** The headers of a build. */
     public static FanHeaders of(Assessment it) {
-        return of(it, FanPlan.of(it));
+        return of(it, FanPlan.of(it), Texts.ENGLISH);
     }
 
     /** The headers of a build for the fans of its plan. */
-    static FanHeaders of(Assessment it, FanPlan plan) {
+    static FanHeaders of(Assessment it, FanPlan plan, Texts texts) {
         Build build = it.build();
         List<OneFan> fans = new ArrayList<>();
         List<String> onSupply = new ArrayList<>();
@@ -71,7 +75,9 @@ public record FanHeaders(
                 build.has(Slot.FANS) && build.fan().connector() == FanConnector.PERIPHERAL4;
         for (PlacedFan group : plan.fans()) {
             for (int i = 1; i <= group.count() && group.origin() != Origin.RADIATOR; i++) {
-                String name = group.place().word() + " fan" + (group.count() > 1 ? " " + i : "");
+                String name =
+                        texts.text("header.fan." + group.place().word())
+                                + (group.count() > 1 ? " " + i : "");
                 boolean added = group.origin() == Origin.ADDED;
                 if (added && fedBySupply) {
                     onSupply.add(name);

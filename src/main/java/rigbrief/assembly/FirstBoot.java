@@ -45,40 +45,36 @@ final class FirstBoot {
     }
 
     private void picture(List<ScreenPlug> screens) {
-        String wait =
-                build.memory().type() == MemoryType.DDR5
-                        ? "; new memory is measured out first, so the screen may stay black for some"
-                                + " minutes and the machine restart by itself"
-                        : "";
-        String path = screens.isEmpty() ? "" : ", screen on the " + screens.get(0).path();
-        add("Power on" + path, "fans turn, a picture comes" + wait);
+        String wait = build.memory().type() == MemoryType.DDR5 ? bench.say("boot.patience") : "";
+        String path =
+                screens.isEmpty()
+                        ? ""
+                        : bench.say("boot.with-screen") + screens.get(0).path(bench.texts());
+        add(bench.say("boot.power") + path, bench.say("boot.power.expect") + wait);
     }
 
     private void firmware() {
         String version =
                 FirmwareStep.of(bench.it())
-                        .map(update -> update.needed() + " or newer")
-                        .orElse(build.board().shippedFirmware() + " or newer");
-        add(
-                "Enter the firmware's menu; look at version and clock",
-                version + "; date and time right");
+                        .map(update -> update.needed() + bench.say("boot.newer"))
+                        .orElse(build.board().shippedFirmware() + bench.say("boot.newer"));
+        add(bench.say("boot.menu"), version + bench.say("boot.clock"));
     }
 
     private void memory() {
         int mts = bench.it().memoryMts();
         int sold = build.memory().mts();
         add(
-                "Memory the firmware counts",
+                bench.say("boot.memory"),
                 "%d GB in %s"
                         .formatted(
                                 build.memoryGb(),
-                                Wording.counted(build.memoryModules(), "module")));
+                                bench.say("count.module", build.memoryModules())));
         add(
-                "Turn the kit's memory profile on (it is sold as %d MT/s)".formatted(sold),
+                bench.say("boot.profile", sold),
                 mts < sold
-                        ? "set and shown: %d MT/s, the most that board and processor promise with it"
-                                .formatted(mts)
-                        : "set and shown: %d MT/s".formatted(mts));
+                        ? bench.say("boot.profile.most", mts)
+                        : bench.say("boot.profile.set", mts));
     }
 
     private void drives(List<DriveHome> drives) {
@@ -86,17 +82,17 @@ final class FirstBoot {
             Drive drive = home.drive();
             String where =
                     home.m2().isPresent()
-                            ? "M.2 slot " + home.m2().getAsInt()
+                            ? bench.say("boot.m2") + home.m2().getAsInt()
                             : home.sataPort().isPresent()
-                                    ? "SATA port " + home.sataPort().getAsInt()
-                                    : "no place";
+                                    ? bench.say("boot.sata") + home.sataPort().getAsInt()
+                                    : bench.say("boot.no-place");
             add(
-                    "Drive in " + where,
-                    "%s, %d GB, is listed%s"
-                            .formatted(
-                                    drive.name(),
-                                    drive.capacityGb(),
-                                    home.slot() == Slot.DRIVE ? "; first to boot from" : ""));
+                    bench.say("boot.drive") + where,
+                    bench.say(
+                            "boot.drive.expect",
+                            drive.name(),
+                            drive.capacityGb(),
+                            home.slot() == Slot.DRIVE ? "; first to boot from" : ""));
         }
     }
 
@@ -105,19 +101,21 @@ final class FirstBoot {
         boolean liquid = bench.it().layout().radiator().isPresent();
         int caseFans = plan.count() - (liquid ? cooler : 0);
         add(
-                "Fans the firmware shows",
+                bench.say("boot.fans"),
                 "%s on the processor's header, %s in the case, all turning"
                         .formatted(
-                                Wording.counted(cooler, "fan"), Wording.counted(caseFans, "fan")));
+                                bench.say("count.fan", cooler), bench.say("count.fan", caseFans)));
         boolean steered =
                 !build.has(Slot.FANS) || build.fan().connector() != FanConnector.PERIPHERAL4;
         if (caseFans > 0 && steered) {
             Climate idle = bench.it().idle();
             Climate load = bench.it().load();
             add(
-                    "Set the curve of the case fans",
-                    "about %s of full speed at rest, %s under load; the promised noise and heat rest on it"
-                            .formatted(percent(idle.caseFanShare()), percent(load.caseFanShare())));
+                    bench.say("boot.curve"),
+                    bench.say(
+                            "boot.curve.expect",
+                            percent(idle.caseFanShare()),
+                            percent(load.caseFanShare())));
         }
     }
 
@@ -127,29 +125,25 @@ final class FirstBoot {
 
     private void system() {
         if (!build.has(Slot.SYSTEM)) {
-            add(
-                    "Install the operating system from its stick",
-                    "started from the first drive, updated");
+            add(bench.say("boot.system"), bench.say("boot.system.expect"));
             return;
         }
         OperatingSystem system = build.system();
         if (!system.requires().isEmpty()) {
-            add(
-                    "Switch on in the firmware what %s asks for".formatted(system.name()),
-                    String.join(", ", system.requires()));
+            add(bench.say("boot.switch", system.name()), String.join(", ", system.requires()));
         }
-        add("Install " + system.name(), "licence entered, started from the first drive, updated");
+        add(bench.say("boot.install") + system.name(), bench.say("boot.install.expect"));
     }
 
     private void drivers() {
         add(
                 build.has(Slot.GRAPHICS)
-                        ? "Drivers from the makers' own sites: board, network, graphics card"
-                        : "Drivers from the makers' own sites: board, network, built-in graphics",
-                "no unknown device is left in the list of devices");
+                        ? bench.say("boot.drivers.card")
+                        : bench.say("boot.drivers"),
+                bench.say("boot.drivers.expect"));
         long second = build.has(Slot.SECOND_DRIVE) ? 1 : 0;
         if (second > 0) {
-            add("Second drive", "set up, given a name, written and read once");
+            add(bench.say("boot.second"), bench.say("boot.second.expect"));
         }
     }
 
@@ -161,28 +155,23 @@ final class FirstBoot {
                 screen.link()
                         .map(LinkResult::carried)
                         .filter(carried -> carried == LinkResult.Carried.COMPRESSED)
-                        .map(
-                                carried ->
-                                        " (passes compressed: leave compression on in the screen's menu)")
+                        .map(carried -> bench.say("boot.compressed"))
                         .orElse("");
         add(
-                "Screen %d on the %s".formatted(screen.screen(), screen.path()),
-                screen.picture() + how);
+                bench.say("boot.screen", screen.screen(), screen.path(bench.texts())),
+                screen.picture(bench.texts()) + how);
     }
 
     private void network() {
         boolean wireless =
                 build.has(Slot.WIRELESS) || build.board().wireless() != WirelessStandard.NONE;
         if (wireless) {
-            add(
-                    "Wireless network, aerials screwed on",
-                    "found, joined, full strength in the same room");
+            add(bench.say("boot.wireless"), bench.say("boot.wireless.expect"));
         }
         if (build.board().lanGbps() > 0) {
             add(
-                    "Wired network",
-                    "link at %s Gbit/s, if the other end has it"
-                            .formatted(plain(build.board().lanGbps())));
+                    bench.say("boot.wired"),
+                    bench.say("boot.wired.expect", plain(build.board().lanGbps())));
         }
     }
 

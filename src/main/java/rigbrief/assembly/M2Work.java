@@ -2,46 +2,47 @@ package rigbrief.assembly;
 
 import java.util.ArrayList;
 import java.util.List;
+import rigbrief.wording.Phrase;
+import rigbrief.wording.Texts;
 
 /** How an M.2 drive goes onto the board. */
 final class M2Work {
-    /** Common practice. */
-    static final String HEAT_SPREADER =
-            "If the board has a metal cover over that slot, take it off first and peel the film from its"
-                    + " pad when you put it back. If the drive brings a heat spreader of its own, leave the"
-                    + " board's off: never both.";
+    /** About metal covers and heat spreaders. Common practice. */
+    static String heatSpreader(Texts texts) {
+        return texts.text("m2.spreader");
+    }
 
     private M2Work() {}
 
-    static String action(DriveHome home) {
+    static String action(DriveHome home, Texts texts) {
         String action =
-                "%s: into M.2 slot %d by the board's numbers, at a slant until it sits, then down and held by its screw, stand-off at %d mm."
-                        .formatted(
-                                home.drive().name(),
-                                home.m2().orElseThrow(),
-                                home.drive().form().lengthMm());
-        String lost = lost(home);
-        return lost.isEmpty() ? action : action + " With it, " + lost + ".";
+                texts.text(
+                        "m2.into",
+                        home.drive().name(),
+                        home.m2().orElseThrow(),
+                        home.drive().form().lengthMm());
+        String lost = lost(home, texts);
+        return lost.isEmpty() ? action : action + " " + texts.text("m2.with", lost);
     }
 
     /** What stops working because of it; empty when nothing does. */
-    static String lost(DriveHome home) {
+    static String lost(DriveHome home, Texts texts) {
         List<String> lost = new ArrayList<>();
         if (!home.lostSataPorts().isEmpty()) {
             lost.add(
-                    (home.lostSataPorts().size() == 1 ? "SATA port " : "SATA ports ")
-                            + Wording.list(home.lostSataPorts()));
+                    texts.text(
+                            "m2.sata",
+                            home.lostSataPorts().size(),
+                            Phrase.list(home.lostSataPorts())));
         }
         if (!home.lostPositions().isEmpty()) {
             lost.add(
-                    (home.lostPositions().size() == 1
-                                    ? "the slot at opening "
-                                    : "the slots at openings ")
-                            + Wording.list(home.lostPositions()));
+                    texts.text(
+                            "m2.slots",
+                            home.lostPositions().size(),
+                            Phrase.list(home.lostPositions())));
         }
         int count = home.lostSataPorts().size() + home.lostPositions().size();
-        return lost.isEmpty()
-                ? ""
-                : Wording.list(lost) + (count == 1 ? " stops working" : " stop working");
+        return lost.isEmpty() ? "" : texts.text("m2.stops", Phrase.list(lost), count);
     }
 }

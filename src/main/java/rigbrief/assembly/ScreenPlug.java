@@ -13,6 +13,7 @@ import rigbrief.part.Display;
 import rigbrief.part.Port;
 import rigbrief.part.Resolution;
 import rigbrief.part.Slot;
+import rigbrief.wording.Texts;
 
 /**
  * Which output a screen is plugged into, by which of its inputs, and what then passes.
@@ -145,24 +146,25 @@ public record ScreenPlug(
                 new Mode(display.resolution(), refreshHz, Math.max(LEAST_BITS_PER_COLOUR, bits)));
     }
 
-    /** What the screen has to show, in words; empty where no screen is known. */
-    public String picture() {
+    /** What the screen has to show, in words of a language; empty where no screen is known. */
+    public String picture(Texts texts) {
         return resolution
                 .map(
                         size ->
-                                "%s at %d Hz, %d bits per colour"
-                                        .formatted(size, refreshHz, bitsPerColour))
+                                texts.text(
+                                        "screen.picture",
+                                        size.toString(),
+                                        refreshHz,
+                                        bitsPerColour))
                 .orElse("");
     }
 
-    /** From where to where, in words. */
-    public String path() {
-        return "%s %s of the %s to %s"
-                .formatted(
-                        PortNames.of(output),
-                        "output",
-                        card ? "graphics card" : "board",
-                        input.map(standard -> "the screen's " + PortNames.of(standard) + " input")
-                                .orElse("the screen's best input of that kind"));
+    /** From where to where, in words of a language. */
+    public String path(Texts texts) {
+        return texts.text(
+                card ? "screen.path.card" : "screen.path.board",
+                PortNames.of(output),
+                input.map(standard -> texts.text("screen.input", PortNames.of(standard)))
+                        .orElseGet(() -> texts.text("screen.any-input")));
     }
 }

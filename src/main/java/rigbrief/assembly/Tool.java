@@ -16,30 +16,25 @@ public record Tool(String name, String use) {
     static List<Tool> of(Bench bench, List<DriveHome> drives) {
         Build build = bench.build();
         List<Tool> tools = new ArrayList<>();
-        tools.add(new Tool("cross-head screwdriver, size 2, long, magnetic", "nearly every screw"));
+        tools.add(new Tool(bench.say("tool.driver"), bench.say("tool.driver.use")));
         if (drives.stream().anyMatch(home -> home.place() == DriveHome.Place.M2)) {
-            tools.add(
-                    new Tool(
-                            "cross-head screwdriver, size 0 or 1",
-                            "the small screws of M.2 drives"));
+            tools.add(new Tool(bench.say("tool.small"), bench.say("tool.small.use")));
         }
-        tools.add(new Tool("anti-static wrist strap", "static"));
-        tools.add(new Tool("tape measure or ruler in mm", "the tight spots of this plan"));
-        tools.add(new Tool("lamp or torch", "pins, sockets and small print on the board"));
-        tools.add(new Tool("side cutters, hook-and-loop or cable ties", "tidy leads"));
-        tools.add(new Tool("bowl for screws", "none left in the case"));
+        tools.add(new Tool(bench.say("tool.strap"), bench.say("tool.strap.use")));
+        tools.add(new Tool(bench.say("tool.tape"), bench.say("tool.tape.use")));
+        tools.add(new Tool(bench.say("tool.lamp"), bench.say("tool.lamp.use")));
+        tools.add(new Tool(bench.say("tool.cutters"), bench.say("tool.cutters.use")));
+        tools.add(new Tool(bench.say("tool.bowl"), bench.say("tool.bowl.use")));
         if (build.has(Slot.COOLER)) {
-            tools.add(new Tool("paper towel and isopropyl alcohol", "wiping paste off"));
+            tools.add(new Tool(bench.say("tool.towel"), bench.say("tool.towel.use")));
         }
         boolean update = FirmwareStep.of(bench.it()).isPresent();
         tools.add(
                 new Tool(
-                        update ? "two USB sticks of 8 GB or more" : "USB stick of 8 GB or more",
-                        update
-                                ? "the board's firmware; installing the operating system"
-                                : "installing the operating system"));
-        tools.add(new Tool("keyboard, mouse, screen with its cable", "the first start"));
-        tools.add(new Tool("plug-in power meter, if there is one", "the draw at the wall"));
+                        update ? bench.say("tool.sticks") : bench.say("tool.stick"),
+                        update ? bench.say("tool.sticks.use") : bench.say("tool.stick.use")));
+        tools.add(new Tool(bench.say("tool.desk"), bench.say("tool.desk.use")));
+        tools.add(new Tool(bench.say("tool.meter"), bench.say("tool.meter.use")));
         return List.copyOf(tools);
     }
 }

@@ -38,8 +38,7 @@ final class FrontSearch {
         List<FrontPoint> front = FrontFinder.find(answer.brief(), answer.catalogue(), STEPS, over);
         List<Phrase> remarks = new ArrayList<>(answer.remarks());
         if (hit[0]) {
-            remarks.add(
-                    Phrase.of("remark.front-time"));
+            remarks.add(Phrase.of("remark.front-time"));
         }
         return new Proposals(
                 answer.brief(),

@@ -1,7 +1,7 @@
 package rigbrief.model;
 
-import java.util.List;
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Optional;
 import rigbrief.wording.Measured;
 import rigbrief.wording.Phrase;
@@ -9,8 +9,8 @@ import rigbrief.wording.Phrase;
 /**
  * The interval of one input in which a model has been checked, ends included.
  *
- * @param name what the input is, for example {@code "room temperature"}; with hyphens for spaces the
- *     key of its text under {@code range.}
+ * @param name what the input is, for example {@code "room temperature"}; with hyphens for spaces
+ *     the key of its text under {@code range.}
  * @param low least value, in {@code unit}
  * @param high greatest value, in {@code unit}, not below {@code low}
  * @param unit unit of both ends as printed, for example {@code "°C"}; empty for a plain number

@@ -44,10 +44,10 @@ record Overrun(Optional<Certificate> certificate, List<Phrase> remarks) {
         return new Overrun(
                 Optional.of(over),
                 List.of(
-                        Phrase.of("remark.overrun",
-                                        Money.ofMinor(
-                                                found.totalMinor() - ceiling, brief.currency()),
-                                        Phrase.joined(", ", bought))));
+                        Phrase.of(
+                                "remark.overrun",
+                                Money.ofMinor(found.totalMinor() - ceiling, brief.currency()),
+                                Phrase.joined(", ", bought))));
     }
 
     /** The wishes a build meets, in words. */
@@ -58,10 +58,15 @@ record Overrun(Optional<Certificate> certificate, List<Phrase> remarks) {
             for (Promise promise : prediction.promises()) {
                 if (!promise.must() && promise.met()) {
                     met.add(
-                            Phrase.of("remark.bought",
-                                            prediction.workload().title(),
-                                            Phrase.of("measure.word." + promise.measure().name().toLowerCase(Locale.ROOT)),
-                                            promise.required()));
+                            Phrase.of(
+                                    "remark.bought",
+                                    prediction.workload().title(),
+                                    Phrase.of(
+                                            "measure.word."
+                                                    + promise.measure()
+                                                            .name()
+                                                            .toLowerCase(Locale.ROOT)),
+                                    promise.required()));
                 }
             }
         }

@@ -39,12 +39,8 @@ final class SearchClock {
 
     List<Phrase> remarks() {
         if (stopped) {
-            return List.of(
-                    Phrase.of("remark.called-off"));
+            return List.of(Phrase.of("remark.called-off"));
         }
-        return over
-                ? List.of(
-                        Phrase.of("remark.time", limits.time().get().toMillis()))
-                : List.of();
+        return over ? List.of(Phrase.of("remark.time", limits.time().get().toMillis())) : List.of();
     }
 }

@@ -128,16 +128,14 @@ final class Tiers {
         for (Tier tier : List.of(Tier.LEAN, Tier.FULL, Tier.BALANCED)) {
             Certificate certificate = found.get(tier);
             if (certificate == null) {
-                remarks.add(
-                        Phrase.of("remark.no-balanced"));
+                remarks.add(Phrase.of("remark.no-balanced"));
                 continue;
             }
             Standing standing = certificate.best().orElseThrow();
             Optional<Standing> like =
                     shown.stream().filter(other -> !differs(standing, other)).findFirst();
             if (like.isPresent()) {
-                remarks.add(
-                        Phrase.of("remark.like", Phrase.of("tier.word." + tier.word())));
+                remarks.add(Phrase.of("remark.like", Phrase.of("tier.word." + tier.word())));
                 continue;
             }
             shown.add(standing);

@@ -23,25 +23,39 @@ public final class AssemblyDocument implements Document {
     @Override
     public Page page(DocumentSubject subject, Words words) {
         AssemblyPlan plan =
-                AssemblyPlan.of(subject.brief(), subject.catalogue(), subject.filed().build());
+                AssemblyPlan.of(
+                        subject.brief(),
+                        subject.catalogue(),
+                        subject.filed().build(),
+                        words.texts());
         Map<String, Object> model = new LinkedHashMap<>();
         model.put("plate", BenchWords.plate(subject, words));
-        model.put("deferral", AssemblyText.DEFERRAL);
+        model.put("deferral", words.text("plan.deferral"));
         model.put("plan", plan);
-        model.put("tight", plan.tight().stream().map(BenchWords::tight).toList());
-        model.put("tightMm", Integer.toString(TightSpot.UNDER_MM));
-        model.put("fans", fans(plan));
-        model.put("balance", FanWords.balance(plan.fans()));
-        model.put("free", FanWords.free(plan.fans()));
-        model.put("alternative", FanWords.alternative(plan.fans()));
+        model.put(
+                "lookAt",
+                plan.lookAt().stream()
+                        .map(
+                                finding ->
+                                        words.title(finding.rule(), finding.title())
+                                                + ": "
+                                                + words.say(finding.phrase()))
+                        .toList());
+        model.put(
+                "tight", plan.tight().stream().map(spot -> BenchWords.tight(spot, words)).toList());
+        model.put("tightMm", TightSpot.UNDER_MM);
+        model.put("fans", fans(plan, words));
+        model.put("balance", FanWords.balance(plan.fans(), words));
+        model.put("free", FanWords.free(plan.fans(), words));
+        model.put("alternative", FanWords.alternative(plan.fans(), words));
         model.put("drawing", FanDrawing.of(plan.build(), plan.fans()));
-        model.put("connections", connections(plan));
-        return Page.still("assembly.ftlh", "Assembly plan", model);
+        model.put("connections", connections(plan, words));
+        return Page.still("assembly.ftlh", words.text("plan.title"), model);
     }
 
     @Override
     public String text(DocumentSubject subject, Words words) {
-        return new AssemblyText().write(subject, Style.PLAIN);
+        return new AssemblyText().write(subject, Style.PLAIN, words);
     }
 
     @Override
@@ -49,27 +63,27 @@ public final class AssemblyDocument implements Document {
         return true;
     }
 
-    private static List<List<String>> fans(AssemblyPlan plan) {
+    private static List<List<String>> fans(AssemblyPlan plan, Words words) {
         List<List<String>> rows = new ArrayList<>();
         for (PlacedFan group : plan.fans().fans()) {
             rows.add(
                     List.of(
                             FanDrawingText.letter(plan.fans(), group),
-                            group.place().word(),
+                            words.text("place." + group.place().word()),
                             group.count() + " x " + group.sizeMm() + " mm",
-                            FanWords.origin(group),
-                            FanWords.direction(group),
-                            FanWords.flow(group)));
+                            FanWords.origin(group, words),
+                            FanWords.direction(group, words),
+                            FanWords.flow(group, words)));
         }
         return rows;
     }
 
-    private static List<List<String>> connections(AssemblyPlan plan) {
+    private static List<List<String>> connections(AssemblyPlan plan, Words words) {
         List<List<String>> rows = new ArrayList<>();
         for (Connection connection : plan.connections()) {
             rows.add(
                     List.of(
-                            connection.lead().title(),
+                            connection.lead().title(words.texts()),
                             BenchWords.count(connection),
                             connection.from(),
                             connection.to(),

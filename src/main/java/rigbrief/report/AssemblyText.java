@@ -1,6 +1,7 @@
 package rigbrief.report;
 
 import java.util.List;
+import java.util.Locale;
 import rigbrief.assembly.AssemblyPlan;
 import rigbrief.assembly.Caution;
 import rigbrief.assembly.Check;
@@ -10,6 +11,7 @@ import rigbrief.assembly.Step;
 import rigbrief.assembly.TightSpot;
 import rigbrief.assembly.Tool;
 import rigbrief.report.page.DocumentSubject;
+import rigbrief.report.page.Words;
 
 /** An assembly plan in plain text. */
 public final class AssemblyText implements Report<DocumentSubject> {
@@ -20,11 +22,6 @@ public final class AssemblyText implements Report<DocumentSubject> {
     private static final int WHAT_COLUMNS = 34;
     private static final int EXPECT_COLUMNS = 38;
 
-    /** The sentence that goes before all others. */
-    static final String DEFERRAL =
-            "The order of work, places and durations are usual practice. The part makers' manuals and"
-                    + " local electrical codes go before them wherever they differ.";
-
     @Override
     public ReportInfo info() {
         return INFO;
@@ -32,16 +29,29 @@ public final class AssemblyText implements Report<DocumentSubject> {
 
     @Override
     public String write(DocumentSubject subject, Style style) {
-        AssemblyPlan plan =
-                AssemblyPlan.of(subject.brief(), subject.catalogue(), subject.filed().build());
-        return new Writing(new TextPage(style), subject, plan).document();
+        return write(subject, style, Words.of(Locale.ENGLISH));
     }
 
-    private record Writing(TextPage page, DocumentSubject subject, AssemblyPlan plan) {
+    /** The same in the reader's language. */
+    public String write(DocumentSubject subject, Style style, Words words) {
+        AssemblyPlan plan =
+                AssemblyPlan.of(
+                        subject.brief(),
+                        subject.catalogue(),
+                        subject.filed().build(),
+                        words.texts());
+        return new Writing(new TextPage(style), subject, plan, words).document();
+    }
+
+    private record Writing(TextPage page, DocumentSubject subject, AssemblyPlan plan, Words words) {
 
         String document() {
-            page.chapter("ASSEMBLY PLAN", AssessmentText.counted(plan.steps().size(), "step"));
-            page.paragraph(0, "For " + BenchWords.machines(subject) + ". " + DEFERRAL);
+            page.chapter(words.text("plan.head"), words.text("count.step", plan.steps().size()));
+            page.paragraph(
+                    0,
+                    words.text("bench.for-whom", BenchWords.machines(subject, words))
+                            + " "
+                            + words.text("plan.deferral"));
             cautions();
             lookAt();
             tight();
@@ -49,13 +59,13 @@ public final class AssemblyText implements Report<DocumentSubject> {
             air();
             steps();
             connections();
-            checks("First boot", plan.firstBoot());
-            checks("Tests before handover", plan.tests());
+            checks(words.text("plan.first-boot"), plan.firstBoot());
+            checks(words.text("plan.tests"), plan.tests());
             return page.blank().toString();
         }
 
         private void cautions() {
-            page.section("Cautions");
+            page.section(words.text("plan.cautions"));
             for (Caution caution : plan.cautions()) {
                 page.hanging(
                         "  " + caution.head() + ": ",
@@ -65,52 +75,51 @@ public final class AssemblyText implements Report<DocumentSubject> {
 
         private void lookAt() {
             if (!plan.lookAt().isEmpty()) {
-                page.section("Look at this first");
+                page.section(words.text("plan.look"));
                 plan.lookAt()
                         .forEach(
                                 finding ->
-                                        page.hanging("  " + finding.rule() + ": ", finding.text()));
+                                        page.hanging(
+                                                "  " + finding.rule() + ": ",
+                                                words.say(finding.phrase())));
             }
         }
 
         private void tight() {
-            page.section("Tight: measure first");
+            page.section(words.text("plan.tight"));
             if (plan.tight().isEmpty()) {
-                page.paragraph(
-                        2,
-                        "Every clearance that was judged has at least %d mm to spare."
-                                .formatted(TightSpot.UNDER_MM));
+                page.paragraph(2, words.text("plan.tight.none", TightSpot.UNDER_MM));
             }
             for (TightSpot spot : plan.tight()) {
-                page.hanging("  " + spot.rule() + ": ", BenchWords.tight(spot));
+                page.hanging("  " + spot.rule() + ": ", BenchWords.tight(spot, words));
             }
         }
 
         private void tools() {
-            page.section("At hand");
+            page.section(words.text("plan.tools"));
             for (Tool tool : plan.tools()) {
                 page.hanging("  [ ] ", tool.name() + ": " + tool.use());
             }
         }
 
         private void air() {
-            page.section("Fans and air");
+            page.section(words.text("plan.air"));
             FanDrawingText.lines(plan.fans()).forEach(line -> page.line("  " + line));
             page.blank();
             for (PlacedFan group : plan.fans().fans()) {
                 page.hanging(
                         "  " + FanDrawingText.letter(plan.fans(), group) + "  ",
-                        FanWords.group(group));
+                        FanWords.group(group, words));
             }
-            page.paragraph(2, FanWords.balance(plan.fans()));
-            String free = FanWords.free(plan.fans());
+            page.paragraph(2, FanWords.balance(plan.fans(), words));
+            String free = FanWords.free(plan.fans(), words);
             if (!free.isEmpty()) {
                 page.paragraph(2, free);
             }
         }
 
         private void steps() {
-            page.section("Order of work");
+            page.section(words.text("plan.work"));
             int number = 0;
             for (Step step : plan.steps()) {
                 number++;
@@ -120,19 +129,19 @@ public final class AssemblyText implements Report<DocumentSubject> {
         }
 
         private void connections() {
-            page.section("Connections");
+            page.section(words.text("plan.connections"));
             TextTable table =
                     new TextTable()
                             .left("", "[ ]".length())
-                            .left("plug", LEAD_COLUMNS)
-                            .right("qty")
-                            .left("from", END_COLUMNS)
-                            .left("to", END_COLUMNS);
+                            .left(words.text("column.plug"), LEAD_COLUMNS)
+                            .right(words.text("column.qty"))
+                            .left(words.text("column.from"), END_COLUMNS)
+                            .left(words.text("column.to"), END_COLUMNS);
             for (Connection connection : plan.connections()) {
                 table.remarked(
                         connection.remark(),
                         "[ ]",
-                        connection.lead().title(),
+                        connection.lead().title(words.texts()),
                         BenchWords.count(connection),
                         connection.from(),
                         connection.to());
@@ -145,8 +154,8 @@ public final class AssemblyText implements Report<DocumentSubject> {
             TextTable table =
                     new TextTable()
                             .left("", "[ ]".length())
-                            .left("see to", WHAT_COLUMNS)
-                            .left("has to come out", EXPECT_COLUMNS);
+                            .left(words.text("plan.see-to"), WHAT_COLUMNS)
+                            .left(words.text("plan.expect"), EXPECT_COLUMNS);
             checks.forEach(check -> table.row("[ ]", check.what(), check.expect()));
             page.table(table);
         }

@@ -12,30 +12,46 @@ final class BenchWords {
     private BenchWords() {}
 
     /** Whose machine it is, and how many there are. */
-    static String machines(DocumentSubject subject) {
+    static String machines(DocumentSubject subject, Words words) {
         int machines = subject.brief().quantity();
-        String each = machines == 1 ? "" : ", each of %d machines".formatted(machines);
+        String each = machines == 1 ? "" : words.text("bench.each", machines);
         return subject.brief().client() + each;
     }
 
     /** The title plate that the sheets for bench and counter share. */
     static List<List<String>> plate(DocumentSubject subject, Words words) {
         List<List<String>> plate = new ArrayList<>();
-        plate.add(List.of("For", subject.brief().client()));
-        plate.add(List.of("Machines", Integer.toString(subject.brief().quantity())));
-        subject.filed().tier().ifPresent(tier -> plate.add(List.of("Tier", tier)));
-        plate.add(List.of("Prices and stock of", words.date(subject.catalogue().asOf())));
+        plate.add(List.of(words.text("bench.for"), subject.brief().client()));
+        plate.add(
+                List.of(
+                        words.text("bench.machines"),
+                        Integer.toString(subject.brief().quantity())));
+        subject.filed()
+                .tier()
+                .ifPresent(
+                        tier ->
+                                plate.add(
+                                        List.of(
+                                                words.text("bench.tier"),
+                                                words.has("tier." + tier)
+                                                        ? words.text("tier." + tier)
+                                                        : tier)));
+        plate.add(List.of(words.text("bench.prices"), words.date(subject.catalogue().asOf())));
         return plate;
     }
 
     /** How tight a spot is. */
-    static String tight(TightSpot spot) {
+    static String tight(TightSpot spot, Words words) {
         String spare =
                 spot.spareMm() < 0
-                        ? "%d mm too little".formatted(-spot.spareMm())
-                        : "%d mm to spare".formatted(spot.spareMm());
-        return "%s: room %d mm, needed %d mm, %s. Measure before you unpack."
-                .formatted(spot.title(), spot.haveMm(), spot.needMm(), spare);
+                        ? words.text("bench.little", -spot.spareMm())
+                        : words.text("bench.spare", spot.spareMm());
+        return words.text(
+                "bench.tight",
+                words.title(spot.rule(), spot.title()),
+                spot.haveMm(),
+                spot.needMm(),
+                spare);
     }
 
     /** How many plugs; a dash where there is nowhere to plug it, or nobody says. */

@@ -88,7 +88,10 @@ public final class BudgetHtml implements Report<Budget> {
             for (List<Phrase> set : budget.clash().orElseThrow().sets()) {
                 element("p", "Not together: " + Phrase.joined("; ", set) + ".");
             }
-            budget.clash().orElseThrow().explanation().forEach(line -> element("p", line.toString()));
+            budget.clash()
+                    .orElseThrow()
+                    .explanation()
+                    .forEach(line -> element("p", line.toString()));
             List<List<String>> rows = new ArrayList<>();
             for (WayOut way : budget.clash().orElseThrow().waysOut()) {
                 rows.add(

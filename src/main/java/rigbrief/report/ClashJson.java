@@ -26,9 +26,15 @@ final class ClashJson {
 
     private static void way(JsonPage json, WayOut way, Brief brief) {
         List<Change> changes = way.changes();
-        json.field("change", String.join(AND, changes.stream().map(it -> it.need().toString()).toList()))
-                .field("from", String.join(AND, changes.stream().map(it -> it.from().toString()).toList()))
-                .field("to", String.join(AND, changes.stream().map(it -> it.to().toString()).toList()))
+        json.field(
+                        "change",
+                        String.join(AND, changes.stream().map(it -> it.need().toString()).toList()))
+                .field(
+                        "from",
+                        String.join(AND, changes.stream().map(it -> it.from().toString()).toList()))
+                .field(
+                        "to",
+                        String.join(AND, changes.stream().map(it -> it.to().toString()).toList()))
                 .field("total", Money.ofMinor(way.totalMinor(), brief.currency()).plain())
                 .field("proven", way.proven())
                 .list("changes", changes, change -> change(json, change))
@@ -36,7 +42,9 @@ final class ClashJson {
     }
 
     private static void change(JsonPage json, Change change) {
-        json.field("need", change.need().toString()).field("from", change.from().toString()).field("to", change.to().toString());
+        json.field("need", change.need().toString())
+                .field("from", change.from().toString())
+                .field("to", change.to().toString());
     }
 
     /** Ids of a build's parts, in slot order. */

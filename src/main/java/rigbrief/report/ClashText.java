@@ -48,7 +48,9 @@ final class ClashText {
             for (Change change : way.changes()) {
                 table.row(
                         head + change.need(),
-                        change.from().toString(),change.to().toString(), head.isEmpty() ? total + (way.proven() ? "" : " *") : "");
+                        change.from().toString(),
+                        change.to().toString(),
+                        head.isEmpty() ? total + (way.proven() ? "" : " *") : "");
                 head = "and ";
             }
         }

@@ -8,6 +8,7 @@ import rigbrief.assembly.FanPlan;
 import rigbrief.assembly.FanPlan.Direction;
 import rigbrief.assembly.FanPlan.FreePosition;
 import rigbrief.assembly.FanPlan.PlacedFan;
+import rigbrief.report.page.Words;
 
 /** What a fan plan says in words: the list beside its drawing, and what stands in for it. */
 final class FanWords {
@@ -16,50 +17,50 @@ final class FanWords {
     private FanWords() {}
 
     /** A group of fans: which, where, which way, how much. */
-    static String group(PlacedFan group) {
+    static String group(PlacedFan group, Words words) {
         return "%s: %d x %d mm, %s, %s, %s"
                 .formatted(
-                        group.place().word(),
+                        words.text("place." + group.place().word()),
                         group.count(),
                         group.sizeMm(),
-                        origin(group),
-                        direction(group),
-                        flow(group));
+                        origin(group, words),
+                        direction(group, words),
+                        flow(group, words));
     }
 
     /** Where the fans of a group come from. */
-    static String origin(PlacedFan group) {
+    static String origin(PlacedFan group, Words words) {
         return switch (group.origin()) {
-            case CASE -> "came with the case";
-            case ADDED -> "bought";
-            case RADIATOR -> "on the radiator";
+            case CASE -> words.text("fan.case");
+            case ADDED -> words.text("fan.bought");
+            case RADIATOR -> words.text("fan.radiator");
         };
     }
 
     /** Which way they blow. */
-    static String direction(PlacedFan group) {
-        return group.direction() == Direction.IN ? "blowing in" : "blowing out";
+    static String direction(PlacedFan group, Words words) {
+        return group.direction() == Direction.IN ? words.text("fan.in") : words.text("fan.out");
     }
 
     /** What they move under load. */
-    static String flow(PlacedFan group) {
+    static String flow(PlacedFan group, Words words) {
         return group.origin() == FanPlan.Origin.RADIATOR
-                ? "flow not stated"
+                ? words.text("fan.unstated")
                 : Rounded.print(0, group.flowM3h(), " m³/h");
     }
 
     /** The balance in one sentence. */
-    static String balance(FanPlan plan) {
+    static String balance(FanPlan plan, Words words) {
         AirBalance balance = plan.balance();
         if (balance.lean() == AirBalance.Lean.STILL) {
-            return sentence(balance.words());
+            return sentence(balance.words(words.texts()));
         }
-        return "Under load, at %s of full speed, %s are blown in and %s out: %s."
-                .formatted(
-                        Rounded.print(0, WHOLE * plan.speedShare(), " %"),
-                        Rounded.print(0, balance.inM3h(), " m³/h"),
-                        Rounded.print(0, balance.outM3h(), " m³/h"),
-                        balance.words());
+        return words.text(
+                "fan.balance",
+                Rounded.print(0, WHOLE * plan.speedShare(), " %"),
+                Rounded.print(0, balance.inM3h(), " m³/h"),
+                Rounded.print(0, balance.outM3h(), " m³/h"),
+                balance.words(words.texts()));
     }
 
     private static String sentence(String words) {
@@ -67,29 +68,29 @@ final class FanWords {
     }
 
     /** Places left empty, in one sentence; empty when there are none. */
-    static String free(FanPlan plan) {
+    static String free(FanPlan plan, Words words) {
         List<String> places = new ArrayList<>();
         for (FreePosition free : plan.free()) {
             places.add(
                     "%s (%d x %d mm)"
                             .formatted(
-                                    free.place().word(),
+                                    words.text("place." + free.place().word()),
                                     free.room().count(),
                                     free.room().sizeMm()));
         }
-        return places.isEmpty() ? "" : "Left empty: " + String.join(", ", places) + ".";
+        return places.isEmpty() ? "" : words.text("fan.free") + String.join(", ", places) + ".";
     }
 
     /** What the drawing shows, for those who can't see it. */
-    static String alternative(FanPlan plan) {
-        List<String> words = new ArrayList<>();
-        words.add("Side view of the case, rear at the left, front at the right.");
+    static String alternative(FanPlan plan, Words words) {
+        List<String> told = new ArrayList<>();
+        told.add(words.text("fan.side-view"));
         for (PlacedFan group : plan.fans()) {
-            words.add(sentence(group(group)));
+            told.add(sentence(group(group, words)));
         }
         if (plan.fans().isEmpty()) {
-            words.add("No fan at any side.");
+            told.add(words.text("fan.none"));
         }
-        return String.join(" ", words);
+        return String.join(" ", told);
     }
 }

@@ -20,27 +20,32 @@ public final class HandoverDocument implements Document {
 
     @Override
     public Page page(DocumentSubject subject, Words words) {
-        Handover handover = Handover.of(subject.filed(), subject.brief(), subject.catalogue());
+        Handover handover =
+                Handover.of(subject.filed(), subject.brief(), subject.catalogue(), words.texts());
         Map<String, Object> model = new LinkedHashMap<>();
         model.put("plate", BenchWords.plate(subject, words));
-        model.put("parts", parts(handover, subject));
-        model.put("guarantee", HandoverWords.GUARANTEE);
-        model.put("needs", needs(subject));
-        model.put("range", HandoverWords.range(subject));
-        model.put("figures", HandoverWords.figures(handover.bench()));
+        model.put("parts", parts(handover, subject, words));
+        model.put("guarantee", HandoverWords.guarantee(words));
+        model.put("needs", needs(subject, words));
+        model.put("range", HandoverWords.range(subject, words));
+        model.put("figures", HandoverWords.figures(handover.bench(), words));
         model.put("settings", handover.settings());
         model.put("care", handover.care());
-        model.put("pathWords", HandoverWords.path(handover.path(), subject));
+        model.put("pathWords", HandoverWords.path(subject, words));
         model.put("upgrades", handover.path().upgrades());
-        model.put("heads", handover.path().upgrades().stream().map(HandoverWords::head).toList());
-        model.put("nothing", HandoverWords.nothing(handover.path()));
-        model.put("keep", HandoverWords.KEEP);
-        return Page.still("handover.ftlh", "Handover sheet", model);
+        model.put(
+                "heads",
+                handover.path().upgrades().stream()
+                        .map(step -> HandoverWords.head(step, words))
+                        .toList());
+        model.put("nothing", HandoverWords.nothing(handover.path(), words));
+        model.put("keep", HandoverWords.keep(words));
+        return Page.still("handover.ftlh", words.text("hand.title"), model);
     }
 
     @Override
     public String text(DocumentSubject subject, Words words) {
-        return new HandoverText().write(subject, Style.PLAIN);
+        return new HandoverText().write(subject, Style.PLAIN, words);
     }
 
     @Override
@@ -48,27 +53,28 @@ public final class HandoverDocument implements Document {
         return true;
     }
 
-    private static List<List<String>> parts(Handover handover, DocumentSubject subject) {
+    private static List<List<String>> parts(
+            Handover handover, DocumentSubject subject, Words words) {
         List<List<String>> rows = new ArrayList<>();
         for (PartPassport part : handover.parts()) {
             rows.add(
                     List.of(
-                            part.slot().word(),
+                            words.text("slot." + part.slot().word()),
                             HandoverWords.name(part),
-                            HandoverWords.guarantee(part, subject)));
+                            HandoverWords.guarantee(part, subject, words)));
         }
         return rows;
     }
 
-    private static List<List<String>> needs(DocumentSubject subject) {
+    private static List<List<String>> needs(DocumentSubject subject, Words words) {
         List<List<String>> rows = new ArrayList<>();
         for (NeedLine need : NeedLine.of(subject.brief(), subject.audit())) {
             rows.add(
                     List.of(
-                            need.title(),
-                            HandoverWords.asked(need),
-                            HandoverWords.promised(need),
-                            HandoverWords.range(need)));
+                            HandoverWords.title(need, words),
+                            HandoverWords.asked(need, words),
+                            HandoverWords.promised(need, words),
+                            HandoverWords.range(need, words)));
         }
         return rows;
     }

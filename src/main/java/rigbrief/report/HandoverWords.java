@@ -1,5 +1,6 @@
 package rigbrief.report;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -9,22 +10,22 @@ import rigbrief.assembly.handover.Upgrade;
 import rigbrief.assembly.handover.UpgradePath;
 import rigbrief.part.Slot;
 import rigbrief.report.page.DocumentSubject;
+import rigbrief.report.page.Words;
+import rigbrief.wording.Measured;
+import rigbrief.wording.Phrase;
 
 /** The sentences of a handover sheet. */
 final class HandoverWords {
     /** What stands under the list of parts. */
-    static final String GUARANTEE =
-            "Makers' guarantees as stated in the catalogue; the law of the country may give more. Keep the"
-                    + " invoices: without one there is no guarantee. A date is the last day, counted from"
-                    + " the day the part came.";
+    static String guarantee(Words words) {
+        return words.text("hand.guarantee");
+    }
 
     /** What to keep together. */
-    static final List<String> KEEP =
-            List.of(
-                    "this sheet, the invoices, the licence and the passwords, away from the machine",
-                    "the leads that were left over from the supply: only they fit it, and no other"
-                            + " supply's lead may be plugged in",
-                    "the bag of screws and brackets, and the boxes while the guarantee runs");
+    static List<String> keep(Words words) {
+        return List.of(
+                words.text("hand.keep.1"), words.text("hand.keep.2"), words.text("hand.keep.3"));
+    }
 
     private HandoverWords() {}
 
@@ -32,19 +33,19 @@ final class HandoverWords {
         return (part.quantity() > 1 ? part.quantity() + " x " : "") + part.part().name();
     }
 
-    static String guarantee(PartPassport part, DocumentSubject subject) {
+    static String guarantee(PartPassport part, DocumentSubject subject, Words words) {
         if (part.own()) {
-            return "the client's own";
+            return words.text("hand.own");
         }
         if (part.years().isEmpty() || part.years().getAsInt() == 0) {
-            return "as the law gives" + from(part, subject);
+            return words.text("hand.law") + from(part, subject);
         }
         return part.until()
-                .map(day -> "until " + day + from(part, subject))
+                .map(day -> words.text("hand.until") + day + from(part, subject))
                 .orElseGet(
                         () ->
-                                AssessmentText.counted(part.years().getAsInt(), "year")
-                                        + " from purchase"
+                                words.text("count.year", part.years().getAsInt())
+                                        + words.text("hand.purchase")
                                         + from(part, subject));
     }
 
@@ -60,81 +61,90 @@ final class HandoverWords {
                 .orElse(id);
     }
 
-    static String asked(NeedLine need) {
-        return (need.must() ? "must " : "wish ")
+    static String asked(NeedLine need, Words words) {
+        return words.text(need.must() ? "hand.must" : "hand.wish")
                 + (need.atMost() ? "<= " : ">= ")
-                + need.required().toPlainString()
+                + figure(need.required(), words)
                 + " "
                 + need.unit();
     }
 
-    static String promised(NeedLine need) {
-        return need.promised().map(number -> number.toPlainString()).orElse("not at all")
+    static String promised(NeedLine need, Words words) {
+        return need.promised()
+                        .map(number -> figure(number, words))
+                        .orElse(words.text("hand.not-at-all"))
                 + (need.met() ? "" : " *");
     }
 
-    static String range(NeedLine need) {
+    static String range(NeedLine need, Words words) {
         if (need.low().isEmpty() || need.high().isEmpty() || need.low().equals(need.high())) {
             return "-";
         }
-        return need.low().get().toPlainString() + ".." + need.high().get().toPlainString();
+        return figure(need.low().get(), words) + ".." + figure(need.high().get(), words);
     }
 
-    static String range(DocumentSubject subject) {
-        return "Range: where a measurement falls in %d of 100 machines like this one. A star: a wish that is not met with that confidence. Measured: filled in by the builder."
-                .formatted(subject.brief().confidencePercent());
+    private static String figure(BigDecimal number, Words words) {
+        return words.texts().figure(new Measured(number, ""));
+    }
+
+    /** A need's title. */
+    static String title(NeedLine need, Words words) {
+        return words.texts().say(need.phrase());
+    }
+
+    static String range(DocumentSubject subject, Words words) {
+        return words.text("hand.range", subject.brief().confidencePercent());
     }
 
     /** What the machine is like in use. */
-    static List<String> figures(Bench bench) {
+    static List<String> figures(Bench bench, Words words) {
         List<String> lines = new ArrayList<>();
         var it = bench.it();
         lines.add(
-                "Noise where you sit: %s at rest, %s under your heaviest work. A quiet room by night has about 20 to 25 dB(A), talk about 60."
-                        .formatted(
-                                Rounded.print(0, it.idle().levelDba(), " dB(A)"),
-                                Rounded.print(0, it.load().levelDba(), " dB(A)")));
+                words.text(
+                        "hand.noise",
+                        Rounded.print(0, it.idle().levelDba(), " dB(A)"),
+                        Rounded.print(0, it.load().levelDba(), " dB(A)")));
         lines.add(
-                "From the wall: %s at rest, %s under load, about %s a year at %s hours a day."
-                        .formatted(
-                                Rounded.print(0, it.power().wallIdleW(), " W"),
-                                Rounded.print(0, it.power().wallW(), " W"),
-                                Rounded.print(0, it.power().kwhPerYear(), " kWh"),
-                                Rounded.asAsked(it.brief().place().hoursPerDay()).toPlainString()));
+                words.text(
+                        "hand.wall",
+                        Rounded.print(0, it.power().wallIdleW(), " W"),
+                        Rounded.print(0, it.power().wallW(), " W"),
+                        Rounded.print(0, it.power().kwhPerYear(), " kWh"),
+                        figure(Rounded.asAsked(it.brief().place().hoursPerDay()), words)));
         lines.add(
-                "Temperatures under load in a room of %s: processor about %s%s. They may be higher on a hot day; nothing is wrong until the machine slows down or stops."
-                        .formatted(
-                                Rounded.print(0, it.brief().place().roomC(), " °C"),
-                                Rounded.print(0, it.load().processorC(), " °C"),
-                                bench.build().has(Slot.GRAPHICS)
-                                        ? ", graphics card about "
-                                                + Rounded.print(0, it.load().graphicsC(), " °C")
-                                        : ""));
-        lines.add(
-                "Room around it: a hand's breadth behind and above, nothing in front of the grilles, not on a thick carpet.");
+                words.text(
+                        "hand.heat",
+                        Rounded.print(0, it.brief().place().roomC(), " °C"),
+                        Rounded.print(0, it.load().processorC(), " °C"),
+                        bench.build().has(Slot.GRAPHICS)
+                                ? words.text(
+                                        "hand.heat.card",
+                                        Rounded.print(0, it.load().graphicsC(), " °C"))
+                                : ""));
+        lines.add(words.text("hand.room"));
         return lines;
     }
 
-    static String path(UpgradePath path, DocumentSubject subject) {
-        return "Each step was worked out anew with the parts of this machine kept and today's offers of %s: the least money, delivery included, for %d %% more speed where a part holds your work back, for twice the memory or storage, or for %d dB less noise. Fitting is not in the price."
-                .formatted(
-                        subject.catalogue().asOf(),
-                        UpgradePath.FASTER_PERCENT,
-                        UpgradePath.QUIETER_DB);
+    static String path(DocumentSubject subject, Words words) {
+        return words.text(
+                "hand.path",
+                subject.catalogue().asOf().toString(),
+                UpgradePath.FASTER_PERCENT,
+                UpgradePath.QUIETER_DB);
     }
 
-    static String nothing(UpgradePath path) {
+    static String nothing(UpgradePath path, Words words) {
         return path.nothing().isEmpty()
                 ? ""
-                : "Not to be had for up to %s in this machine, or of no use for what was asked: %s."
-                        .formatted(path.budget(), String.join(", ", path.nothing()));
+                : words.text("hand.nothing", path.budget(), String.join(", ", path.nothing()));
     }
 
-    static String head(Upgrade upgrade) {
+    static String head(Upgrade upgrade, Words words) {
         return capital(upgrade.title())
                 + ", "
-                + upgrade.cost()
-                + (upgrade.proven() ? "" : " (not proven to be the least)");
+                + words.texts().say(Phrase.joined("", List.of(upgrade.cost())))
+                + (upgrade.proven() ? "" : words.text("hand.not-proven"));
     }
 
     static String capital(String words) {

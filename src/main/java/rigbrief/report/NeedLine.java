@@ -3,6 +3,7 @@ package rigbrief.report;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -11,12 +12,13 @@ import rigbrief.assess.Promise;
 import rigbrief.audit.Audit;
 import rigbrief.brief.Brief;
 import rigbrief.part.Drive;
+import rigbrief.wording.Phrase;
 
 /**
  * A need of the brief that is measured, with what a build promises.
  *
  * @param need the need as the brief spells it
- * @param title the same for people
+ * @param phrase the same for people
  * @param must whether it is a must; else a wish
  * @param promised what the build gives; empty when it can't do the job at all
  * @param low lower end of the range of a prediction; empty where no range is known
@@ -29,7 +31,7 @@ import rigbrief.part.Drive;
  */
 public record NeedLine(
         String need,
-        String title,
+        Phrase phrase,
         boolean must,
         Optional<BigDecimal> promised,
         Optional<BigDecimal> low,
@@ -39,6 +41,10 @@ public record NeedLine(
         boolean atMost,
         OptionalDouble chance,
         boolean met) {
+    /** Its title in English. */
+    public String title() {
+        return phrase.toString();
+    }
 
     /** All measured needs of a finished build: workloads, noise, memory, storage. */
     public static List<NeedLine> of(Brief brief, Audit audit) {
@@ -64,7 +70,15 @@ public record NeedLine(
         String measure = promise.measure().word();
         return new NeedLine(
                 promise.use() + ": " + measure,
-                prediction.workload().title() + ", " + measure,
+                Phrase.joined(
+                        ", ",
+                        List.of(
+                                prediction.workload().title(),
+                                Phrase.of(
+                                        "measure.word."
+                                                + promise.measure()
+                                                        .name()
+                                                        .toLowerCase(Locale.ROOT)))),
                 promise.must(),
                 Rounded.to(1, promise.promised()),
                 Rounded.to(1, promise.low()),
@@ -82,7 +96,7 @@ public record NeedLine(
             needs.add(
                     new NeedLine(
                             "noise",
-                            "Noise at the seat",
+                            Phrase.of("need.title.noise"),
                             must,
                             Rounded.to(1, levelDba),
                             Optional.empty(),
@@ -103,8 +117,7 @@ public record NeedLine(
             needs.add(
                     new NeedLine(
                             need,
-                            need.substring(0, 1).toUpperCase(java.util.Locale.ROOT)
-                                    + need.substring(1),
+                            Phrase.of("need.title." + need),
                             true,
                             exact,
                             exact,

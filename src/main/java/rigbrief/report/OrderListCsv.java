@@ -8,6 +8,7 @@ import rigbrief.assembly.order.OrderList;
 import rigbrief.assembly.order.SupplierOrder;
 import rigbrief.part.Listing;
 import rigbrief.report.page.DocumentSubject;
+import rigbrief.wording.Texts;
 
 /**
  * An order list as CSV, one row per part, delivery and thing also needed.
@@ -16,6 +17,9 @@ import rigbrief.report.page.DocumentSubject;
  * might run as a formula is led by an apostrophe, see {@link #cell}.
  */
 public final class OrderListCsv implements Report<DocumentSubject> {
+    /** A list for programs reads the same everywhere. */
+    private static final Texts ENGLISH = Texts.ENGLISH;
+
     private static final ReportInfo INFO =
             ReportInfo.text("order-list-csv", "an order list for spreadsheets");
 
@@ -47,7 +51,8 @@ public final class OrderListCsv implements Report<DocumentSubject> {
 
     @Override
     public String write(DocumentSubject subject, Style style) {
-        OrderList list = OrderList.of(subject.filed(), subject.brief(), subject.catalogue());
+        OrderList list =
+                OrderList.of(subject.filed(), subject.brief(), subject.catalogue(), ENGLISH);
         String currency = subject.brief().currency().getCurrencyCode();
         StringBuilder csv = new StringBuilder();
         row(csv, COLUMNS);
@@ -85,7 +90,7 @@ public final class OrderListCsv implements Report<DocumentSubject> {
                 currency,
                 Integer.toString(line.leadDays()),
                 Integer.toString(line.stock()),
-                line.urgency());
+                line.urgency(ENGLISH));
     }
 
     private static List<String> delivery(SupplierOrder order, String currency) {
@@ -149,7 +154,7 @@ public final class OrderListCsv implements Report<DocumentSubject> {
                 "",
                 "",
                 "",
-                need.need().word() + ": " + need.why());
+                need.need().word(ENGLISH) + ": " + need.why());
     }
 
     private static void row(StringBuilder csv, List<String> cells) {

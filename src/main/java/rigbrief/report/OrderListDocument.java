@@ -25,20 +25,21 @@ public final class OrderListDocument implements Document {
 
     @Override
     public Page page(DocumentSubject subject, Words words) {
-        OrderList list = OrderList.of(subject.filed(), subject.brief(), subject.catalogue());
+        OrderList list =
+                OrderList.of(subject.filed(), subject.brief(), subject.catalogue(), words.texts());
         Map<String, Object> model = new LinkedHashMap<>();
         model.put("plate", BenchWords.plate(subject, words));
         model.put("currency", subject.brief().currency().getCurrencyCode());
         model.put("orders", list.orders().stream().map(one -> order(one, words)).toList());
         model.put("totals", totals(list, words));
-        model.put("others", list.notOrdered().stream().map(OrderListDocument::other).toList());
-        model.put("needs", list.alsoNeeded().stream().map(OrderListDocument::need).toList());
-        return Page.still("orders.ftlh", "Order list", model);
+        model.put("others", list.notOrdered().stream().map(one -> other(one, words)).toList());
+        model.put("needs", list.alsoNeeded().stream().map(one -> need(one, words)).toList());
+        return Page.still("orders.ftlh", words.text("orders.title"), model);
     }
 
     @Override
     public String text(DocumentSubject subject, Words words) {
-        return new OrderListText().write(subject, Style.PLAIN);
+        return new OrderListText().write(subject, Style.PLAIN, words);
     }
 
     @Override
@@ -78,9 +79,9 @@ public final class OrderListDocument implements Document {
                     List.of(
                             Integer.toString(line.rank()),
                             line.part().name(),
-                            numbers(line),
-                            AssessmentText.counted(line.leadDays(), "day"),
-                            line.urgency(),
+                            numbers(line, words),
+                            words.text("count.day", line.leadDays()),
+                            line.urgency(words.texts()),
                             Integer.toString(line.quantity()),
                             amount(line.unitPrice(), words),
                             amount(line.price(), words)));
@@ -92,14 +93,14 @@ public final class OrderListDocument implements Document {
                 amount(order.parts(), words),
                 amount(order.delivery(), words),
                 amount(order.total(), words),
-                AssessmentText.counted(order.longestLeadDays(), "day"));
+                words.text("count.day", order.longestLeadDays()));
     }
 
-    private static String numbers(OrderLine line) {
+    private static String numbers(OrderLine line, Words words) {
         List<String> numbers = new ArrayList<>();
-        numbers.add(line.slot().word());
+        numbers.add(words.text("slot.lower." + line.slot().word()));
         if (!line.part().listing().makerNumber().isEmpty()) {
-            numbers.add("maker’s number " + line.part().listing().makerNumber());
+            numbers.add(words.text("orders.number", line.part().listing().makerNumber()));
         }
         if (!line.part().listing().gtin().isEmpty()) {
             numbers.add("GTIN " + line.part().listing().gtin());
@@ -109,29 +110,43 @@ public final class OrderListDocument implements Document {
 
     private static List<List<String>> totals(OrderList list, Words words) {
         List<List<String>> totals = new ArrayList<>();
-        totals.add(List.of("Parts", amount(list.parts(), words)));
-        totals.add(List.of("Delivery", amount(list.delivery(), words)));
+        totals.add(List.of(words.text("orders.parts"), amount(list.parts(), words)));
+        totals.add(List.of(words.text("orders.delivery"), amount(list.delivery(), words)));
         list.whole()
                 .ifPresentOrElse(
                         whole -> {
-                            totals.add(List.of("Assembly", amount(whole.fees(), words)));
-                            totals.add(List.of("Tax", amount(whole.tax(), words)));
-                            totals.add(List.of("All in", amount(whole.total(), words)));
+                            totals.add(
+                                    List.of(
+                                            words.text("orders.assembly"),
+                                            amount(whole.fees(), words)));
+                            totals.add(
+                                    List.of(words.text("orders.tax"), amount(whole.tax(), words)));
+                            totals.add(
+                                    List.of(
+                                            words.text("orders.all-in"),
+                                            amount(whole.total(), words)));
                         },
-                        () -> totals.add(List.of("Still to order", amount(list.total(), words))));
+                        () ->
+                                totals.add(
+                                        List.of(
+                                                words.text("orders.still"),
+                                                amount(list.total(), words))));
         return totals;
     }
 
-    private static List<String> other(NotOrdered other) {
+    private static List<String> other(NotOrdered other, Words words) {
         return List.of(
                 (other.quantity() > 1 ? other.quantity() + " x " : "") + other.part().name(),
-                other.slot().word(),
+                words.text("slot.lower." + other.slot().word()),
                 other.why());
     }
 
-    private static List<String> need(AlsoNeeded need) {
+    private static List<String> need(AlsoNeeded need, Words words) {
         return List.of(
-                need.need().word(), Integer.toString(need.quantity()), need.item(), need.why());
+                need.need().word(words.texts()),
+                Integer.toString(need.quantity()),
+                need.item(),
+                need.why());
     }
 
     private static String amount(Money money, Words words) {

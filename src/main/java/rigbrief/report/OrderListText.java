@@ -1,5 +1,6 @@
 package rigbrief.report;
 
+import java.util.Locale;
 import rigbrief.assembly.order.AlsoNeeded;
 import rigbrief.assembly.order.NotOrdered;
 import rigbrief.assembly.order.OrderLine;
@@ -7,6 +8,7 @@ import rigbrief.assembly.order.OrderList;
 import rigbrief.assembly.order.SupplierOrder;
 import rigbrief.quantity.Money;
 import rigbrief.report.page.DocumentSubject;
+import rigbrief.report.page.Words;
 
 /** An order list in plain text, one section per supplier. */
 public final class OrderListText implements Report<DocumentSubject> {
@@ -14,6 +16,7 @@ public final class OrderListText implements Report<DocumentSubject> {
             ReportInfo.text("order-list-text", "an order list for people");
     private static final int PART_COLUMNS = 34;
     private static final int NUMBER_COLUMNS = 16;
+    private static final int KIND_COLUMNS = 6;
     private static final int ITEM_COLUMNS = 34;
     private static final int WHY_COLUMNS = 46;
 
@@ -24,17 +27,23 @@ public final class OrderListText implements Report<DocumentSubject> {
 
     @Override
     public String write(DocumentSubject subject, Style style) {
-        OrderList list = OrderList.of(subject.filed(), subject.brief(), subject.catalogue());
-        return new Writing(new TextPage(style), subject, list).document();
+        return write(subject, style, Words.of(Locale.ENGLISH));
     }
 
-    private record Writing(TextPage page, DocumentSubject subject, OrderList list) {
+    /** The same in the reader's language. */
+    public String write(DocumentSubject subject, Style style, Words words) {
+        OrderList list =
+                OrderList.of(subject.filed(), subject.brief(), subject.catalogue(), words.texts());
+        return new Writing(new TextPage(style), subject, list, words).document();
+    }
+
+    private record Writing(TextPage page, DocumentSubject subject, OrderList list, Words words) {
 
         String document() {
-            page.chapter("ORDER LIST", list.total().toString());
+            page.chapter(words.text("orders.head"), list.total().toString());
             page.paragraph(0, head());
             if (list.orders().isEmpty()) {
-                page.blank().paragraph(0, "Nothing is left to order.");
+                page.blank().paragraph(0, words.text("orders.nothing"));
             }
             list.orders().forEach(this::order);
             totals();
@@ -45,23 +54,23 @@ public final class OrderListText implements Report<DocumentSubject> {
 
         private String head() {
             int machines = subject.brief().quantity();
-            return "For %s, %s. Prices and stock of %s. Buy in the order of the numbers: what takes longest first, then what only one supplier has, then what is nearly sold out."
-                    .formatted(
-                            subject.brief().client(),
-                            machines == 1 ? "one machine" : machines + " machines",
-                            subject.catalogue().asOf());
+            return words.text(
+                    "orders.text.head",
+                    subject.brief().client(),
+                    machines,
+                    subject.catalogue().asOf().toString());
         }
 
         private void order(SupplierOrder order) {
             page.section(order.name());
             TextTable table =
                     new TextTable()
-                            .right("no.")
-                            .left("part", PART_COLUMNS)
-                            .left("maker's number", NUMBER_COLUMNS)
-                            .right("qty")
-                            .right("each")
-                            .right("price");
+                            .right(words.text("column.no"))
+                            .left(words.text("column.part"), PART_COLUMNS)
+                            .left(words.text("column.number"), NUMBER_COLUMNS)
+                            .right(words.text("column.qty"))
+                            .right(words.text("column.each"))
+                            .right(words.text("column.price"));
             for (OrderLine line : order.lines()) {
                 table.remarked(
                         remark(line),
@@ -75,36 +84,38 @@ public final class OrderListText implements Report<DocumentSubject> {
             page.table(table);
             page.hanging(
                     "  ",
-                    "Parts %s + delivery %s = %s; all here within %s."
-                            .formatted(
-                                    order.parts().plain(),
-                                    order.delivery().plain(),
-                                    order.total(),
-                                    AssessmentText.counted(order.longestLeadDays(), "day")));
+                    words.text(
+                            "orders.text.sum",
+                            order.parts().plain(),
+                            order.delivery().plain(),
+                            order.total(),
+                            words.text("count.day", order.longestLeadDays())));
         }
 
-        private static String remark(OrderLine line) {
+        private String remark(OrderLine line) {
             String gtin = line.part().listing().gtin();
-            return line.slot().word()
+            return words.text("slot.lower." + line.slot().word())
                     + ", "
-                    + AssessmentText.counted(line.leadDays(), "day")
-                    + (line.urgency().isEmpty() ? "" : ", " + line.urgency())
+                    + words.text("count.day", line.leadDays())
+                    + (line.urgency(words.texts()).isEmpty()
+                            ? ""
+                            : ", " + line.urgency(words.texts()))
                     + (gtin.isEmpty() ? "" : ", GTIN " + gtin);
         }
 
         private void totals() {
-            page.section("Together");
+            page.section(words.text("orders.together"));
             TextTable table = new TextTable().left("", ITEM_COLUMNS).right(currency());
-            row(table, "parts", list.parts());
-            row(table, "delivery", list.delivery());
+            row(table, words.text("orders.low.parts"), list.parts());
+            row(table, words.text("orders.low.delivery"), list.delivery());
             list.whole()
                     .ifPresentOrElse(
                             whole -> {
-                                row(table, "assembly", whole.fees());
-                                row(table, "tax", whole.tax());
-                                row(table, "all in", whole.total());
+                                row(table, words.text("orders.low.assembly"), whole.fees());
+                                row(table, words.text("orders.low.tax"), whole.tax());
+                                row(table, words.text("orders.low.all-in"), whole.total());
                             },
-                            () -> row(table, "still to order", list.total()));
+                            () -> row(table, words.text("orders.low.still"), list.total()));
             page.table(table);
         }
 
@@ -120,7 +131,7 @@ public final class OrderListText implements Report<DocumentSubject> {
             if (list.notOrdered().isEmpty()) {
                 return;
             }
-            page.section("Not to be ordered now");
+            page.section(words.text("orders.others"));
             for (NotOrdered other : list.notOrdered()) {
                 page.hanging(
                         "  ",
@@ -128,26 +139,23 @@ public final class OrderListText implements Report<DocumentSubject> {
                                 .formatted(
                                         other.quantity() > 1 ? other.quantity() + " x " : "",
                                         other.part().name(),
-                                        other.slot().word(),
+                                        words.text("slot.lower." + other.slot().word()),
                                         other.why()));
             }
         }
 
         private void alsoNeeded() {
-            page.section("Also needed, not in the catalogue");
-            page.paragraph(
-                    2,
-                    "Buy: nothing above brings it. Check: usually in a box or at hand, but no data sheet"
-                            + " says so.");
+            page.section(words.text("orders.needed"));
+            page.paragraph(2, words.text("orders.needed.how"));
             TextTable table =
                     new TextTable()
-                            .left("", "check".length())
-                            .right("qty")
-                            .left("item", ITEM_COLUMNS)
-                            .left("why", WHY_COLUMNS);
+                            .left("", KIND_COLUMNS)
+                            .right(words.text("column.qty"))
+                            .left(words.text("column.item"), ITEM_COLUMNS)
+                            .left(words.text("column.why"), WHY_COLUMNS);
             for (AlsoNeeded need : list.alsoNeeded()) {
                 table.row(
-                        need.need().word(),
+                        need.need().word(words.texts()),
                         Integer.toString(need.quantity()),
                         need.item(),
                         need.why());

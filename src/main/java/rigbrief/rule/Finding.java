@@ -142,8 +142,6 @@ public sealed interface Finding {
                     "found the stated figure %s, expected an empty cell; judge the figure instead"
                             .formatted(fact));
         }
-        return caution(
-                () ->
-                        Phrase.of("finding.unknown", empty.column(), empty.part()));
+        return caution(() -> Phrase.of("finding.unknown", empty.column(), empty.part()));
     }
 }

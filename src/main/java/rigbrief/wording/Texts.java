@@ -28,14 +28,24 @@ public final class Texts {
     /** The bundles, one line each; looked through in this order. */
     public static final List<String> BUNDLES =
             List.of(
-                    "findings", "rules", "parts", "page", "proposal", "orders", "assembly",
-                    "handover", "clash", "intake", "form", "glossary");
+                    "findings",
+                    "rules",
+                    "parts",
+                    "page",
+                    "proposal",
+                    "orders",
+                    "assembly",
+                    "handover",
+                    "clash",
+                    "intake",
+                    "form",
+                    "glossary");
 
     private static final Control NO_FALLBACK =
             Control.getNoFallbackControl(Control.FORMAT_PROPERTIES);
 
     /** English, as terminals print it. */
-    static final Texts ENGLISH = new Texts(Locale.ENGLISH, UnaryOperator.identity());
+    public static final Texts ENGLISH = new Texts(Locale.ENGLISH, UnaryOperator.identity());
 
     private final Locale locale;
     private final UnaryOperator<String> each;

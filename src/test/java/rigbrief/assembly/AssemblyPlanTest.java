@@ -28,6 +28,7 @@ import rigbrief.part.Tally;
 import rigbrief.quantity.Unit;
 import rigbrief.rule.fit.DisplayLinkRule;
 import rigbrief.rule.fit.ScreenLink;
+import rigbrief.wording.Texts;
 
 /** What must be true of the plan of any machine that was ever proposed. */
 class AssemblyPlanTest {
@@ -310,7 +311,7 @@ class AssemblyPlanTest {
         for (Drive drive : filed.record().build().drives()) {
             assertThat(text).contains(drive.name());
         }
-        plan.screens().forEach(screen -> assertThat(text).contains(screen.picture()));
+        plan.screens().forEach(screen -> assertThat(text).contains(screen.picture(Texts.ENGLISH)));
         assertThat(plan.tests().toString()).contains("Memory test", "Processor under full load");
     }
 

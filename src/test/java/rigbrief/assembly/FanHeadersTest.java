@@ -16,6 +16,7 @@ import rigbrief.part.FanGroup;
 import rigbrief.part.FanPosition;
 import rigbrief.part.IncludedFans;
 import rigbrief.part.Place;
+import rigbrief.wording.Texts;
 
 class FanHeadersTest {
     private static BuildFixture threeAddedOneIncluded() {
@@ -47,7 +48,7 @@ class FanHeadersTest {
         HeaderUse pair = headers.uses().get(0);
         assertThat(pair.fans()).containsExactly("front fan 1", "front fan 2");
         assertThat(pair.drawMa()).isEqualTo(OptionalInt.of(400));
-        assertThat(pair.current()).isEqualTo("draws 400 mA, the header gives 1000 mA");
+        assertThat(pair.current(Texts.ENGLISH)).isEqualTo("draws 400 mA, the header gives 1000 mA");
     }
 
     @Test
@@ -57,7 +58,7 @@ class FanHeadersTest {
         HeaderUse rear = FanHeaders.of(Benches.bench(build).it()).uses().get(3);
 
         assertThat(rear.fans()).containsExactly("rear fan");
-        assertThat(rear.current()).startsWith("draw not stated");
+        assertThat(rear.current(Texts.ENGLISH)).startsWith("draw not stated");
     }
 
     @Test

@@ -97,7 +97,8 @@ class FanPlanTest {
                         org.assertj.core.groups.Tuple.tuple(
                                 Place.TOP, Origin.RADIATOR, Direction.OUT));
         assertThat(plan.balance().radiatorFans()).isEqualTo(2);
-        assertThat(plan.balance().words()).contains("radiator's 2 fans blow out");
+        assertThat(plan.balance().words(rigbrief.wording.Texts.ENGLISH))
+                .contains("radiator's 2 fans blow out");
     }
 
     /** Common practice: within a tenth of the larger flow both ways count as even. */

@@ -86,7 +86,9 @@ class AuditorTest {
     void a_rule_is_asked_while_an_optional_slot_it_reads_is_empty() {
         var rule =
                 new Fixed(
-                        "asked", Reads.of(Slot.BOARD, Slot.GRAPHICS), Finding.note(() -> Phrase.data("asked")));
+                        "asked",
+                        Reads.of(Slot.BOARD, Slot.GRAPHICS),
+                        Finding.note(() -> Phrase.data("asked")));
 
         var audit = audit(aBrief(), aBuild().without(Slot.GRAPHICS).make(), List.of(rule));
 

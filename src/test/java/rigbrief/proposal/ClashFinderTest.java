@@ -53,7 +53,8 @@ class ClashFinderTest {
     @Test
     void the_ways_out_are_the_title_alone_or_ceiling_and_size_together() {
         assertThat(clash.waysOut())
-                .extracting(way -> way.changes().stream().map(each -> each.need().toString()).toList())
+                .extracting(
+                        way -> way.changes().stream().map(each -> each.need().toString()).toList())
                 .containsExactly(
                         List.of(TITLE), List.of("ceiling EUR 1100.00", "size at most 10 l"));
     }

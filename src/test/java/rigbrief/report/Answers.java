@@ -122,7 +122,8 @@ final class Answers {
 
     /** No build: two musts clash. */
     static Proposals impossible() {
-        List<Phrase> needs = List.of(Phrase.data("ceiling EUR 300.00"), Phrase.data("lantern-marsh average 60"));
+        List<Phrase> needs =
+                List.of(Phrase.data("ceiling EUR 300.00"), Phrase.data("lantern-marsh average 60"));
         Brief brief = brief().make();
         return new Proposals(
                 brief,

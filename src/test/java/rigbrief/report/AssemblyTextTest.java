@@ -7,6 +7,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import rigbrief.assembly.AssemblyPlan;
 import rigbrief.report.page.DocumentSubject;
+import rigbrief.wording.Texts;
 
 class AssemblyTextTest {
     static List<DocumentSubject> subjects() {
@@ -17,7 +18,11 @@ class AssemblyTextTest {
     @MethodSource("subjects")
     void all_of_the_plan_is_on_paper_and_defers_to_manuals_and_codes(DocumentSubject subject) {
         AssemblyPlan plan =
-                AssemblyPlan.of(subject.brief(), subject.catalogue(), subject.filed().build());
+                AssemblyPlan.of(
+                        subject.brief(),
+                        subject.catalogue(),
+                        subject.filed().build(),
+                        Texts.ENGLISH);
 
         String text = new AssemblyText().write(subject, Style.PLAIN);
 
@@ -46,7 +51,11 @@ class AssemblyTextTest {
     @MethodSource("subjects")
     void the_drawing_shows_every_fan_once(DocumentSubject subject) {
         var fans =
-                AssemblyPlan.of(subject.brief(), subject.catalogue(), subject.filed().build())
+                AssemblyPlan.of(
+                                subject.brief(),
+                                subject.catalogue(),
+                                subject.filed().build(),
+                                Texts.ENGLISH)
                         .fans();
 
         String drawing = String.join("\n", FanDrawingText.lines(fans));

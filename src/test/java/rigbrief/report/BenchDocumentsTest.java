@@ -20,6 +20,7 @@ import rigbrief.report.page.Document;
 import rigbrief.report.page.DocumentSubject;
 import rigbrief.report.page.PageWriter;
 import rigbrief.report.page.Words;
+import rigbrief.wording.Texts;
 
 /** The sheets for counter, bench and owner as pages and on paper. */
 class BenchDocumentsTest {
@@ -97,7 +98,11 @@ class BenchDocumentsTest {
     void the_assembly_plan_on_paper_has_every_step_and_the_drawing(DocumentSubject subject)
             throws Exception {
         AssemblyPlan plan =
-                AssemblyPlan.of(subject.brief(), subject.catalogue(), subject.filed().build());
+                AssemblyPlan.of(
+                        subject.brief(),
+                        subject.catalogue(),
+                        subject.filed().build(),
+                        Texts.ENGLISH);
 
         String text = paper(new AssemblyDocument(), subject);
 
@@ -112,7 +117,11 @@ class BenchDocumentsTest {
     void the_drawing_has_a_fan_for_every_fan_and_words_for_those_who_cannot_see_it(
             DocumentSubject subject) {
         AssemblyPlan plan =
-                AssemblyPlan.of(subject.brief(), subject.catalogue(), subject.filed().build());
+                AssemblyPlan.of(
+                        subject.brief(),
+                        subject.catalogue(),
+                        subject.filed().build(),
+                        Texts.ENGLISH);
 
         FanDrawing drawing = FanDrawing.of(plan.build(), plan.fans());
         String html = PageWriter.html(new AssemblyDocument().page(subject, WORDS), WORDS);

@@ -134,8 +134,9 @@ final class FixedAudit {
                 Level.CAUTION,
                 0,
                 Unit.CONDITION,
-                Phrase.data("the board needs firmware F12 before its first start; it can be updated without a"
-                        + " processor"),
+                Phrase.data(
+                        "the board needs firmware F12 before its first start; it can be updated without a"
+                                + " processor"),
                 "maker's sheet: firmware",
                 List.of(),
                 Optional.empty());

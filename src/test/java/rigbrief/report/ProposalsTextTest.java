@@ -103,7 +103,9 @@ class ProposalsTextTest {
                                 0.71,
                                 aBuild().with(aMemoryKit().id("other-kit"), 2).make())),
                 Optional.empty(),
-                List.of(Phrase.data("No balanced build of its own: it would be like the lean one.")));
+                List.of(
+                        Phrase.data(
+                                "No balanced build of its own: it would be like the lean one.")));
     }
 
     private static Proposal proposal(Tier tier, Audit audit, Proof proof) {

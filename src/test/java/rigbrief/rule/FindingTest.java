@@ -29,7 +29,8 @@ class FindingTest {
     @Test
     void figures_are_compared_in_their_own_unit() {
         Finding finding =
-                Finding.atMost(Fact.of(Length.mm(7)), Fact.of(Length.mm(5)), () -> Phrase.data("words"));
+                Finding.atMost(
+                        Fact.of(Length.mm(7)), Fact.of(Length.mm(5)), () -> Phrase.data("words"));
 
         assertThat(finding).isBreachOf(2).hasMargin(5, 7, Unit.MILLIMETRE);
     }
@@ -38,8 +39,10 @@ class FindingTest {
     void an_empty_cell_on_either_side_is_named() {
         Fact<Length> stated = Fact.of(Length.mm(1));
 
-        assertThat(Finding.atMost(EMPTY, stated, () -> Phrase.data(""))).isUnknown("cooler-1", "height_mm");
-        assertThat(Finding.atMost(stated, EMPTY, () -> Phrase.data(""))).isUnknown("cooler-1", "height_mm");
+        assertThat(Finding.atMost(EMPTY, stated, () -> Phrase.data("")))
+                .isUnknown("cooler-1", "height_mm");
+        assertThat(Finding.atMost(stated, EMPTY, () -> Phrase.data("")))
+                .isUnknown("cooler-1", "height_mm");
     }
 
     @Test
@@ -59,7 +62,9 @@ class FindingTest {
     @Test
     void a_condition_that_fails_is_a_breach_of_one() {
         assertThat(Finding.require(true, () -> Phrase.data("words"))).isMet();
-        assertThat(Finding.require(false, () -> Phrase.data("words"))).isBreachOf(1).saying("words");
+        assertThat(Finding.require(false, () -> Phrase.data("words")))
+                .isBreachOf(1)
+                .saying("words");
     }
 
     @Test

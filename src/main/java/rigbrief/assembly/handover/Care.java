@@ -22,63 +22,41 @@ public record Care(String when, String what) {
     static List<Care> of(Bench bench) {
         Build build = bench.build();
         List<Care> care = new ArrayList<>();
-        care.add(
-                new Care(
-                        "every 3 months",
-                        "Shut down, mains lead out. Vacuum the filters and grilles from outside; wash filters that come off and let them dry."));
-        care.add(
-                new Care(
-                        "once a year",
-                        "Open the side, hold each fan still with a finger, and blow the dust out with canned air. Never open the supply."));
-        care.add(
-                new Care(
-                        "when it gets louder",
-                        "Clean first. A fan that rattles or stands still has to be replaced: see the list of parts for its size."));
-        cooler(build, care);
-        drives(build, care);
-        care.add(
-                new Care(
-                        "every week, by itself",
-                        "Back up what must not be lost to a second place: every drive fails one day."));
-        care.add(
-                new Care(
-                        "when offered",
-                        "Updates of the operating system at once; of drivers when something is wrong; of the board's firmware only for a reason, and never in a thunderstorm."));
-        care.add(
-                new Care(
-                        "after about 5 years",
-                        "If the clock is wrong after a night without mains, have the coin cell on the board (CR2032) replaced."));
+        care.add(new Care(bench.say("care.months3"), bench.say("care.months3.what")));
+        care.add(new Care(bench.say("care.yearly"), bench.say("care.yearly.what")));
+        care.add(new Care(bench.say("care.louder"), bench.say("care.louder.what")));
+        cooler(bench, care);
+        drives(bench, care);
+        care.add(new Care(bench.say("care.weekly"), bench.say("care.weekly.what")));
+        care.add(new Care(bench.say("care.offered"), bench.say("care.offered.what")));
+        care.add(new Care(bench.say("care.years5"), bench.say("care.years5.what")));
         return List.copyOf(care);
     }
 
-    private static void cooler(Build build, List<Care> care) {
+    private static void cooler(Bench bench, List<Care> care) {
+        Build build = bench.build();
         boolean liquid = build.has(Slot.COOLER) && build.cooler().type() == CoolerType.LIQUID;
         if (liquid) {
-            care.add(
-                    new Care(
-                            "every half year",
-                            "Listen to the pump and look along the tubes: a gurgle that stays, or a damp spot, means the liquid cooler has to be replaced. They are made for about 5 years."));
+            care.add(new Care(bench.say("care.half"), bench.say("care.half.what")));
         }
-        care.add(
-                new Care(
-                        "after 3 to 5 years",
-                        "If the processor runs 10 °C hotter than on this sheet though all is clean, have its paste renewed."));
+        care.add(new Care(bench.say("care.years3"), bench.say("care.years3.what")));
     }
 
-    private static void drives(Build build, List<Care> care) {
-        for (Drive drive : build.drives()) {
+    private static void drives(Bench bench, List<Care> care) {
+        for (Drive drive : bench.build().drives()) {
             if (drive.form() != DriveForm.BAY_35 && drive.enduranceTbw().stated()) {
                 care.add(
                         new Care(
-                                "once a year",
-                                "Look at the wear that %s reports itself: its guarantee covers %d TB written. Leave 15 %% of it free."
-                                        .formatted(drive.name(), drive.enduranceTbw().or(0))));
+                                bench.say("care.yearly"),
+                                bench.say(
+                                        "care.wear.what",
+                                        drive.name(),
+                                        drive.enduranceTbw().or(0))));
             } else if (drive.form() == DriveForm.BAY_35) {
                 care.add(
                         new Care(
-                                "once a year",
-                                "Have %s test itself. Do not move or knock the machine while it runs."
-                                        .formatted(drive.name())));
+                                bench.say("care.yearly"),
+                                bench.say("care.disk.what", drive.name())));
             }
         }
     }

@@ -9,6 +9,7 @@ import rigbrief.assess.Prediction;
 import rigbrief.catalogue.FrameRate;
 import rigbrief.catalogue.TaskTime;
 import rigbrief.part.Drive;
+import rigbrief.wording.Measured;
 
 /** What is better in one machine than in another, with figures before and after. */
 final class Gains {
@@ -25,8 +26,8 @@ final class Gains {
     /** What is better in the second machine. */
     static List<String> between(Bench before, Bench after) {
         List<String> gains = new ArrayList<>(speed(before, after, 1));
-        more("memory", before.build().memoryGb(), after.build().memoryGb(), gains);
-        more("storage", storageGb(before), storageGb(after), gains);
+        more(before, "gain.memory", before.build().memoryGb(), after.build().memoryGb(), gains);
+        more(before, "gain.storage", storageGb(before), storageGb(after), gains);
         // Less noise from slower work is no gain.
         if (losses(before, after).isEmpty()) {
             noise(before, after, gains);
@@ -44,31 +45,33 @@ final class Gains {
         List<Prediction> now = before.it().predictions();
         List<Prediction> then = after.it().predictions();
         for (int i = 0; i < now.size(); i++) {
-            workload(now.get(i), then.get(i), sign, felt);
+            workload(before, now.get(i), then.get(i), sign, felt);
         }
         return felt;
     }
 
-    private static void workload(Prediction now, Prediction then, int sign, List<String> felt) {
+    private static void workload(
+            Bench bench, Prediction now, Prediction then, int sign, List<String> felt) {
         String title = now.workload().title();
         if (now.workload() instanceof FrameRate) {
             long before = Math.round(now.averageFps());
             long after = Math.round(then.averageFps());
             if (sign * (after - before) * WHOLE >= Math.max(1, before) * FELT_PERCENT) {
-                felt.add("%s: %d instead of %d frames per second".formatted(title, after, before));
+                felt.add(bench.say("gain.fps", title, after, before));
             }
         } else if (now.workload() instanceof TaskTime) {
             long before = Math.round(now.seconds());
             long after = Math.round(then.seconds());
             if (sign * (before - after) * WHOLE >= Math.max(1, before) * FELT_PERCENT) {
-                felt.add("%s: %d instead of %d seconds".formatted(title, after, before));
+                felt.add(bench.say("gain.seconds", title, after, before));
             }
         }
     }
 
-    private static void more(String what, int beforeGb, int afterGb, List<String> gains) {
+    private static void more(
+            Bench bench, String key, int beforeGb, int afterGb, List<String> gains) {
         if (afterGb > beforeGb) {
-            gains.add("%s: %d instead of %d GB".formatted(what, afterGb, beforeGb));
+            gains.add(bench.say("gain.gb", bench.say(key), afterGb, beforeGb));
         }
     }
 
@@ -80,8 +83,7 @@ final class Gains {
         long now = tenths(before.it().load().levelDba());
         long then = tenths(after.it().load().levelDba());
         if (now - then >= HEARD_DECIBEL_TENTHS) {
-            gains.add(
-                    "noise: %s instead of %s dB(A) under load".formatted(plain(then), plain(now)));
+            gains.add(before.say("gain.noise", plain(then), plain(now)));
         }
     }
 
@@ -92,7 +94,7 @@ final class Gains {
                 .longValue();
     }
 
-    private static String plain(long tenths) {
-        return BigDecimal.valueOf(tenths, 1).toPlainString();
+    private static Measured plain(long tenths) {
+        return new Measured(BigDecimal.valueOf(tenths, 1), "");
     }
 }

@@ -5,6 +5,7 @@ import rigbrief.assembly.Bench;
 import rigbrief.brief.Brief;
 import rigbrief.build.BuildRecord;
 import rigbrief.catalogue.Catalogue;
+import rigbrief.wording.Texts;
 
 /**
  * What the owner of a machine is told when it changes hands.
@@ -32,8 +33,8 @@ public record Handover(
      *
      * @throws IllegalArgumentException when a required slot is empty
      */
-    public static Handover of(BuildRecord filed, Brief brief, Catalogue catalogue) {
-        Bench bench = Bench.of(brief, catalogue, filed.build());
+    public static Handover of(BuildRecord filed, Brief brief, Catalogue catalogue, Texts texts) {
+        Bench bench = Bench.of(brief, catalogue, filed.build(), texts);
         return new Handover(
                 bench,
                 filed.lines().stream().map(line -> PartPassport.of(line, filed)).toList(),

@@ -28,18 +28,15 @@ final class SecondKit {
             return Optional.empty();
         }
         Build doubled = build.with(Slot.MEMORY, build.memory(), 2 * pieces);
-        Bench then = Bench.of(keeping(brief, build), bench.it().catalogue(), doubled);
+        Bench then =
+                Bench.of(keeping(brief, build), bench.it().catalogue(), doubled, bench.texts());
         Cost cost = cost(brief, bench, Build.empty().with(Slot.MEMORY, build.memory(), pieces));
         boolean offered = cost.unavailable().isEmpty();
         if (!then.audit().fits() || !offered || cost.totalMinor() > brief.ceiling().minorUnits()) {
             return Optional.empty();
         }
         String change =
-                "%s%s more, beside the first; all of it then runs at %d MT/s"
-                        .formatted(
-                                pieces > 1 ? pieces + " x " : "one ",
-                                build.memory().name(),
-                                then.it().memoryMts());
+                bench.say("next.second-kit", pieces, build.memory().name(), then.it().memoryMts());
         return Optional.of(
                 new Upgrade(
                         title,

@@ -13,6 +13,7 @@ import rigbrief.measurement.tune.TunedTitle;
 import rigbrief.measurement.tune.Tuner;
 import rigbrief.part.OperatingSystem;
 import rigbrief.part.Slot;
+import rigbrief.wording.Measured;
 
 /** Gathers the settings a machine is handed over with: firmware, screens, titles. */
 final class Settings {
@@ -39,22 +40,30 @@ final class Settings {
     }
 
     private void firmware() {
-        add("firmware", "memory", bench.it().memoryMts() + " MT/s");
+        add(bench.say("set.firmware"), bench.say("set.memory"), bench.it().memoryMts() + " MT/s");
         FirmwareStep.of(bench.it())
-                .ifPresent(step -> add("firmware", "version", step.needed() + " or newer"));
+                .ifPresent(
+                        step ->
+                                add(
+                                        bench.say("set.firmware"),
+                                        bench.say("set.version"),
+                                        step.needed() + bench.say("set.newer")));
         if (bench.it().layout().caseFans() > 0) {
             add(
-                    "firmware",
-                    "case fans",
-                    "%d %% of full speed at rest, %d %% under load"
-                            .formatted(
-                                    percent(bench.it().idle().caseFanShare()),
-                                    percent(bench.it().load().caseFanShare())));
+                    bench.say("set.firmware"),
+                    bench.say("set.fans"),
+                    bench.say(
+                            "set.fans.value",
+                            percent(bench.it().idle().caseFanShare()),
+                            percent(bench.it().load().caseFanShare())));
         }
         if (bench.build().has(Slot.SYSTEM)) {
             OperatingSystem system = bench.build().system();
             if (!system.requires().isEmpty()) {
-                add("firmware", "switched on", String.join(", ", system.requires()));
+                add(
+                        bench.say("set.firmware"),
+                        bench.say("set.on"),
+                        String.join(", ", system.requires()));
             }
         }
     }
@@ -66,7 +75,10 @@ final class Settings {
     private void screens() {
         for (ScreenPlug screen : ScreenPlug.of(bench.it())) {
             if (screen.resolution().isPresent()) {
-                add("screen " + screen.screen(), screen.path(), screen.picture());
+                add(
+                        bench.say("set.screen") + screen.screen(),
+                        screen.path(bench.texts()),
+                        screen.picture(bench.texts()));
             }
         }
     }
@@ -89,15 +101,17 @@ final class Settings {
         boolean highest =
                 tuned.menu().stream().anyMatch(line -> line.reason() == MenuLine.Reason.HIGHEST);
         if (highest) {
-            String which = settings.size() == before ? "all settings" : "all others";
-            add(where, which, "as high as they go");
+            String which =
+                    settings.size() == before ? bench.say("set.all") : bench.say("set.others");
+            add(where, which, bench.say("set.highest"));
         }
-        tuned.cap().ifPresent(cap -> add(where, "frame cap", cap(cap)));
+        tuned.cap().ifPresent(cap -> add(where, bench.say("set.cap"), cap(cap)));
     }
 
-    private static String cap(FrameCap cap) {
+    private String cap(FrameCap cap) {
         BigDecimal rate =
                 BigDecimal.valueOf(cap.hundredthsFps(), CAP_DECIMALS).stripTrailingZeros();
-        return (rate.scale() < 0 ? rate.setScale(0) : rate).toPlainString() + " frames per second";
+        return bench.texts().figure(new Measured(rate.scale() < 0 ? rate.setScale(0) : rate, ""))
+                + bench.say("set.fps");
     }
 }

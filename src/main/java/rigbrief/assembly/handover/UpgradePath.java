@@ -59,19 +59,19 @@ public record UpgradePath(Money budget, List<Upgrade> upgrades, List<String> not
      */
     private enum Sort {
         GRAPHICS(
-                "faster graphics",
+                "next.graphics",
                 More.Wish.GRAPHICS,
                 List.of(
                         EnumSet.of(Slot.GRAPHICS),
                         EnumSet.of(Slot.GRAPHICS, Slot.SUPPLY, Slot.BRACE))),
         PROCESSOR(
-                "faster processor",
+                "next.processor",
                 More.Wish.PROCESSOR,
                 List.of(EnumSet.of(Slot.PROCESSOR), EnumSet.of(Slot.PROCESSOR, Slot.COOLER))),
-        MEMORY("twice the memory", More.Wish.MEMORY, List.of(EnumSet.of(Slot.MEMORY))),
-        STORAGE("twice the storage", More.Wish.STORAGE, List.of(EnumSet.of(Slot.SECOND_DRIVE))),
+        MEMORY("next.memory", More.Wish.MEMORY, List.of(EnumSet.of(Slot.MEMORY))),
+        STORAGE("next.storage", More.Wish.STORAGE, List.of(EnumSet.of(Slot.SECOND_DRIVE))),
         QUIET(
-                "quieter",
+                "next.quieter",
                 More.Wish.QUIET,
                 List.of(
                         EnumSet.of(Slot.COOLER),
@@ -98,7 +98,8 @@ public record UpgradePath(Money budget, List<Upgrade> upgrades, List<String> not
         List<Upgrade> upgrades = new ArrayList<>();
         List<String> nothing = new ArrayList<>();
         for (Sort sort : Sort.values()) {
-            step(sort, bench, budget).ifPresentOrElse(upgrades::add, () -> nothing.add(sort.title));
+            step(sort, bench, budget)
+                    .ifPresentOrElse(upgrades::add, () -> nothing.add(bench.say(sort.title)));
         }
         return new UpgradePath(budget, upgrades, nothing);
     }
@@ -127,7 +128,9 @@ public record UpgradePath(Money budget, List<Upgrade> upgrades, List<String> not
     private static Optional<Upgrade> memory(Bench bench, Money budget, Optional<Upgrade> solved) {
         Optional<Upgrade> second =
                 SecondKit.beside(
-                        bench, kept(Sort.MEMORY.free.get(0), bench, budget), Sort.MEMORY.title);
+                        bench,
+                        kept(Sort.MEMORY.free.get(0), bench, budget),
+                        bench.say(Sort.MEMORY.title));
         if (second.isEmpty() || solved.isEmpty()) {
             return second.or(() -> solved);
         }
@@ -155,10 +158,10 @@ public record UpgradePath(Money budget, List<Upgrade> upgrades, List<String> not
 
     private static Upgrade upgrade(
             Sort sort, Bench bench, Brief asked, Standing best, boolean proven) {
-        Bench then = Bench.of(asked, bench.it().catalogue(), best.build());
+        Bench then = Bench.of(asked, bench.it().catalogue(), best.build(), bench.texts());
         return new Upgrade(
-                sort.title,
-                changes(bench.build(), best.build()),
+                bench.say(sort.title),
+                changes(bench, best.build()),
                 Money.ofMinor(best.totalMinor(), asked.currency()),
                 Gains.between(bench, then),
                 Gains.losses(bench, then),
@@ -226,7 +229,8 @@ public record UpgradePath(Money budget, List<Upgrade> upgrades, List<String> not
         return keep;
     }
 
-    private static List<String> changes(Build before, Build after) {
+    private static List<String> changes(Bench bench, Build after) {
+        Build before = bench.build();
         List<String> changes = new ArrayList<>();
         after.filled()
                 .forEach(
@@ -236,25 +240,26 @@ public record UpgradePath(Money budget, List<Upgrade> upgrades, List<String> not
                                             && before.part(slot).id().equals(part.id())
                                             && before.pieces(slot) == after.pieces(slot);
                             if (!same) {
-                                changes.add(change(slot, before, after));
+                                changes.add(change(slot, bench, after));
                             }
                         });
         before.filled()
                 .forEach(
                         (slot, part) -> {
                             if (!after.has(slot)) {
-                                changes.add(part.name() + " comes out");
+                                changes.add(part.name() + bench.say("next.out"));
                             }
                         });
         return changes;
     }
 
-    private static String change(Slot slot, Build before, Build after) {
+    private static String change(Slot slot, Bench bench, Build after) {
+        Build before = bench.build();
         String name =
                 (after.pieces(slot) > 1 ? after.pieces(slot) + " x " : "")
                         + after.part(slot).name();
         return before.has(slot)
-                ? "%s in place of %s".formatted(name, before.part(slot).name())
-                : "%s, added".formatted(name);
+                ? bench.say("next.place", name, before.part(slot).name())
+                : bench.say("next.added", name);
     }
 }

@@ -1,5 +1,8 @@
 package rigbrief.assembly.order;
 
+import java.util.Locale;
+import rigbrief.wording.Texts;
+
 /**
  * Something a first boot needs that the catalogue doesn't have.
  *
@@ -12,19 +15,13 @@ public record AlsoNeeded(String item, int quantity, Need need, String why) {
     /** How sure it is. */
     public enum Need {
         /** Nothing on this list brings it. */
-        BUY("buy"),
+        BUY,
         /** Usually in a box or at hand, but no data sheet says so. */
-        CHECK("check");
+        CHECK;
 
-        private final String word;
-
-        Need(String word) {
-            this.word = word;
-        }
-
-        /** As printed. */
-        public String word() {
-            return word;
+        /** As printed, in a language. */
+        public String word(Texts texts) {
+            return texts.text("also.need." + name().toLowerCase(Locale.ROOT));
         }
     }
 }

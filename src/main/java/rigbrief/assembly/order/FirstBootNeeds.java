@@ -9,10 +9,12 @@ import rigbrief.assembly.FirmwareStep;
 import rigbrief.assembly.PortNames;
 import rigbrief.assembly.ScreenPlug;
 import rigbrief.assembly.order.AlsoNeeded.Need;
+import rigbrief.audit.AuditFinding;
 import rigbrief.build.Build;
 import rigbrief.part.DriveForm;
 import rigbrief.part.Slot;
 import rigbrief.part.WirelessStandard;
+import rigbrief.wording.Phrase;
 
 /**
  * Lists what a first boot needs beside the parts. What comes in which box is common practice, since
@@ -53,56 +55,48 @@ final class FirstBootNeeds {
     }
 
     private boolean kept(Slot slot) {
-        return build.has(slot)
-                && bench.it().brief().keep().stream().anyMatch(own -> own.slot() == slot);
+        return build.has(slot) && bench.brief().keep().stream().anyMatch(own -> own.slot() == slot);
     }
 
     private void paste() {
         if (!build.has(Slot.COOLER)) {
-            check(
-                    "thermal paste, small tube",
-                    1,
-                    "only in case the boxed cooler has to be set down twice: its base carries paste");
+            check(bench.say("also.paste"), 1, bench.say("also.paste.boxed"));
         } else if (kept(Slot.COOLER) || kept(Slot.PROCESSOR)) {
-            buy(
-                    "thermal paste, small tube, with isopropyl alcohol and cloth",
-                    1,
-                    "the old layer has to come off and a new one on");
+            buy(bench.say("also.paste.cloth"), 1, bench.say("also.paste.old"));
         } else {
-            check(
-                    "thermal paste, small tube",
-                    1,
-                    "unless it lies in the cooler's box or is on its base; the catalogue doesn't say");
+            check(bench.say("also.paste"), 1, bench.say("also.paste.check"));
         }
     }
 
     private void fixings() {
-        String board = "board screws and stand-offs, set";
+        String board = bench.say("also.screws");
         if (kept(Slot.CASE)) {
-            buy(board, machines, "a used case has seldom all of its own left; count them first");
+            buy(board, machines, bench.say("also.screws.used"));
         } else {
-            check(board, machines, "they lie in the case's box");
+            check(board, machines, bench.say("also.screws.box"));
         }
         boolean m2 = build.drives().stream().anyMatch(drive -> drive.form().m2());
         if (m2) {
             check(
-                    "M.2 screw with stand-off",
+                    bench.say("also.m2-screw"),
                     machines * (int) build.drives().stream().filter(d -> d.form().m2()).count(),
-                    "in the board's box"
-                            + (kept(Slot.BOARD) ? "; a used board has often lost it" : ""));
+                    bench.say("also.m2-screw.box")
+                            + (kept(Slot.BOARD) ? bench.say("also.m2-screw.used") : ""));
         }
-        check("cable ties or hook-and-loop tape", 1, "some lie in the case's or supply's box");
+        check(bench.say("also.ties"), 1, bench.say("also.ties.box"));
     }
 
     private void brace() {
         bench.finding("brace")
                 .filter(finding -> !build.has(Slot.BRACE))
-                .ifPresent(
-                        finding ->
-                                buy(
-                                        "brace for the graphics card",
-                                        machines,
-                                        finding.text().replace("; add a brace", "")));
+                .ifPresent(finding -> buy(bench.say("also.brace"), machines, brace(finding)));
+    }
+
+    /** Why it is wanted; that it is wanted stands beside it. */
+    private String brace(AuditFinding finding) {
+        Phrase phrase = finding.phrase();
+        boolean added = phrase.key().equals("finding.brace.add");
+        return bench.texts().say(added ? (Phrase) phrase.places().get(0) : phrase);
     }
 
     private void drives() {
@@ -110,20 +104,18 @@ final class FirstBootNeeds {
         for (DriveHome home : DriveHome.of(bench.it())) {
             cabled += home.cabled() ? 1 : 0;
             if (home.place() == DriveHome.Place.BAY_35_ON_ADAPTER) {
-                buy("adapter from 2.5-inch to 3.5-inch bay", machines, "no 2.5-inch bay is left");
+                buy(bench.say("also.adapter"), machines, bench.say("also.adapter.why"));
             }
         }
         if (cabled > 0) {
             check(
-                    "SATA data cable",
+                    bench.say("also.sata"),
                     cabled * machines,
-                    kept(Slot.BOARD)
-                            ? "if the client's board came without"
-                            : "two lie in most boards' boxes");
+                    kept(Slot.BOARD) ? bench.say("also.sata.own") : bench.say("also.sata.box"));
             boolean disk =
                     build.drives().stream().anyMatch(drive -> drive.form() == DriveForm.BAY_35);
             if (disk) {
-                check("screws for 3.5-inch drives, set", machines, "if the bays are not tool-free");
+                check(bench.say("also.disk-screws"), machines, bench.say("also.disk-screws.why"));
             }
         }
     }
@@ -132,50 +124,47 @@ final class FirstBootNeeds {
         FanHeaders headers = FanHeaders.of(bench.it());
         if (headers.splitLeads() > 0) {
             buy(
-                    "split lead for two fans (4-pin)",
+                    bench.say("also.split"),
                     headers.splitLeads() * machines,
-                    "the board has fewer headers than the case has fans");
+                    bench.say("also.split.why"));
         }
         if (headers.unfed() > 0) {
-            buy("fan hub", machines, "%d fans find no header".formatted(headers.unfed()));
+            buy(bench.say("also.hub"), machines, bench.say("also.hub.why", headers.unfed()));
         }
     }
 
     private void power() {
         if (kept(Slot.SUPPLY)) {
-            check(
-                    "leads of the client's supply",
-                    machines,
-                    "all that the list of connections names, and no other supply's; its mains lead too");
+            check(bench.say("also.leads"), machines, bench.say("also.leads.why"));
         } else {
-            check("mains lead with the plug of the country", machines, "in the supply's box");
+            check(bench.say("also.mains"), machines, bench.say("also.mains.why"));
         }
         bench.finding("supply-connectors")
-                .ifPresent(finding -> buy("power leads", machines, finding.text()));
+                .ifPresent(
+                        finding ->
+                                buy(
+                                        bench.say("also.power"),
+                                        machines,
+                                        bench.texts().say(finding.phrase())));
     }
 
     private void system() {
         if (!build.has(Slot.SYSTEM)) {
-            buy(
-                    "operating system: licence, or a free one",
-                    machines,
-                    "the machine has none; free of charge if the client brings one");
+            buy(bench.say("also.system"), machines, bench.say("also.system.why"));
         }
         boolean update = FirmwareStep.of(bench.it()).isPresent();
         check(
-                "USB stick, 8 GB or more",
+                bench.say("also.stick"),
                 update ? 2 : 1,
-                update
-                        ? "one for the board's firmware, one to install the operating system from"
-                        : "to install the operating system from");
+                update ? bench.say("also.stick.two") : bench.say("also.stick.why"));
         FirmwareStep.of(bench.it())
                 .filter(step -> step.how() == FirmwareStep.How.WITH_HELPER)
                 .ifPresent(
                         step ->
                                 check(
-                                        "helper processor for socket " + build.board().socket(),
+                                        bench.say("also.helper") + build.board().socket(),
                                         1,
-                                        "it must run with firmware " + step.shipped()));
+                                        bench.say("also.helper.why") + step.shipped()));
     }
 
     private void screens() {
@@ -184,17 +173,12 @@ final class FirstBootNeeds {
             String from = PortNames.kind(screen.output());
             String cable =
                     screen.input().isPresent()
-                            ? "display cable %s, certified for %s"
-                                    .formatted(from, PortNames.of(lesser(screen)))
-                            : "display cable " + from;
-            check(
-                    cable,
-                    machines,
-                    "screen %d; one lies in most screens' boxes, but not always of this sort"
-                            .formatted(screen.screen()));
+                            ? bench.say("also.cable", from, PortNames.of(lesser(screen)))
+                            : bench.say("also.cable.any") + from;
+            check(cable, machines, bench.say("also.cable.why", screen.screen()));
         }
         if (!build.has(Slot.DISPLAY) && bench.brief().screen().isEmpty()) {
-            check("screen", machines, "the client's own, or any for the first start");
+            check(bench.say("also.screen"), machines, bench.say("also.desk.why"));
         }
     }
 
@@ -207,21 +191,20 @@ final class FirstBootNeeds {
     }
 
     private void atTheDesk() {
-        check("keyboard and mouse", machines, "the client's own, or any for the first start");
+        check(bench.say("also.keyboard"), machines, bench.say("also.desk.why"));
         boolean wireless =
                 build.has(Slot.WIRELESS) || build.board().wireless() != WirelessStandard.NONE;
         check(
-                "network cable",
+                bench.say("also.network"),
                 machines,
-                wireless
-                        ? "for the first updates, until the wireless driver is in"
-                        : "the machine has no wireless network");
+                wireless ? bench.say("also.network.wireless") : bench.say("also.network.why"));
         bench.finding("front-ports")
                 .ifPresent(
                         finding ->
                                 check(
-                                        "card or adapter for front ports",
+                                        bench.say("also.front"),
                                         machines,
-                                        "only if these are missed: " + finding.text()));
+                                        bench.say("also.front.why")
+                                                + bench.texts().say(finding.phrase())));
     }
 }

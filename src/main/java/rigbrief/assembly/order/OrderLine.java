@@ -5,6 +5,7 @@ import java.util.List;
 import rigbrief.part.Part;
 import rigbrief.part.Slot;
 import rigbrief.quantity.Money;
+import rigbrief.wording.Texts;
 
 /**
  * One part to order.
@@ -47,14 +48,14 @@ public record OrderLine(
         return stock < LOW_STOCK_TIMES * quantity;
     }
 
-    /** What to hurry for; empty when nothing presses. */
-    public String urgency() {
+    /** What to hurry for, in a language; empty when nothing presses. */
+    public String urgency(Texts texts) {
         List<String> reasons = new ArrayList<>();
         if (singleOffer()) {
-            reasons.add("no other supplier");
+            reasons.add(texts.text("urgent.single"));
         }
         if (lowStock()) {
-            reasons.add(stock + " left");
+            reasons.add(texts.text("urgent.left", stock));
         }
         return String.join(", ", reasons);
     }

@@ -19,6 +19,7 @@ import rigbrief.catalogue.Supplier;
 import rigbrief.part.Part;
 import rigbrief.part.Slot;
 import rigbrief.quantity.Money;
+import rigbrief.wording.Texts;
 
 /**
  * What to order, from whom, in which order, and what else a first boot needs.
@@ -64,12 +65,12 @@ public record OrderList(
     public record Whole(Money fees, Money tax, Money total) {}
 
     /**
-     * The order list of a filed build, judged by a brief.
+     * The order list of a filed build, judged by a brief, told in a language.
      *
      * @throws IllegalArgumentException when a required slot is empty
      */
-    public static OrderList of(BuildRecord filed, Brief brief, Catalogue catalogue) {
-        Bench bench = Bench.of(brief, catalogue, filed.build());
+    public static OrderList of(BuildRecord filed, Brief brief, Catalogue catalogue, Texts texts) {
+        Bench bench = Bench.of(brief, catalogue, filed.build(), texts);
         Cost cost = bench.it().cost();
         List<OrderLine> lines = new ArrayList<>();
         for (Cost.Line line : cost.lines()) {
@@ -196,13 +197,15 @@ public record OrderList(
             Slot slot = line.slot();
             int all = line.pieces() * bench.brief().quantity();
             if (bench.it().cost().unavailable().contains(slot)) {
-                others.add(new NotOrdered(slot, line.part(), all, "nobody offers it now"));
+                others.add(new NotOrdered(slot, line.part(), all, bench.say("not-ordered.nobody")));
             } else if (kept(bench, slot)) {
-                others.add(new NotOrdered(slot, line.part(), all, "the client's own"));
+                others.add(new NotOrdered(slot, line.part(), all, bench.say("not-ordered.own")));
             } else {
                 for (Units units : line.units(filed.machines())) {
                     if (units.state() != PartState.WANTED) {
-                        others.add(new NotOrdered(slot, line.part(), units.count(), state(units)));
+                        others.add(
+                                new NotOrdered(
+                                        slot, line.part(), units.count(), state(units, bench)));
                     }
                 }
             }
@@ -210,8 +213,9 @@ public record OrderList(
         return others;
     }
 
-    private static String state(Units units) {
-        return units.state().word() + units.since().map(day -> " " + day).orElse("");
+    private static String state(Units units, Bench bench) {
+        return bench.say("state." + units.state().word())
+                + units.since().map(day -> " " + day).orElse("");
     }
 
     private static boolean kept(Bench bench, Slot slot) {

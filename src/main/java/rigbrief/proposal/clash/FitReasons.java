@@ -140,15 +140,20 @@ final class FitReasons {
             List<Phrase> counts = new ArrayList<>();
             List<String> names = new ArrayList<>();
             for (Slot slot : told()) {
-                counts.add(Phrase.of("clash.left", Phrase.of("slot.name." + slot.word()), left.of(slot).size()));
+                counts.add(
+                        Phrase.of(
+                                "clash.left",
+                                Phrase.of("slot.name." + slot.word()),
+                                left.of(slot).size()));
                 names.add(nearest.build().part(slot).name());
             }
             return Optional.of(
-                    Phrase.of("clash.rule",
-                                    rule.info().id(),
-                                    Phrase.joined(", ", counts),
-                                    with(names),
-                                    rule.check(nearest).phrase()));
+                    Phrase.of(
+                            "clash.rule",
+                            rule.info().id(),
+                            Phrase.joined(", ", counts),
+                            with(names),
+                            rule.check(nearest).phrase()));
         }
 
         private static Phrase with(List<String> names) {

@@ -65,8 +65,14 @@ final class BodyNeeds {
                 Optional.of(noise(dba + NOISE_STEP_DB)),
                 dba > NOISE_STEP_DB ? Optional.of(noise(dba - NOISE_STEP_DB)) : Optional.empty(),
                 it ->
-                        Phrase.joined("", List.of(Measured.of(
-                                Math.max(dba * 100L, Math.round(it.load().levelDba() * 100)), Unit.CENTIDECIBEL))));
+                        Phrase.joined(
+                                "",
+                                List.of(
+                                        Measured.of(
+                                                Math.max(
+                                                        dba * 100L,
+                                                        Math.round(it.load().levelDba() * 100)),
+                                                Unit.CENTIDECIBEL))));
     }
 
     private static Level noise(int dba) {

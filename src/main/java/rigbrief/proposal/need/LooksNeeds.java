@@ -16,7 +16,11 @@ final class LooksNeeds {
     static void addMusts(Brief brief, List<Need> needs) {
         Looks looks = brief.looks();
         if (looks.lighting() != LightingNeed.ANY) {
-            Phrase words = Phrase.of(looks.lighting() == LightingNeed.NONE ? "lighting.none" : "lighting.switchable");
+            Phrase words =
+                    Phrase.of(
+                            looks.lighting() == LightingNeed.NONE
+                                    ? "lighting.none"
+                                    : "lighting.switchable");
             needs.add(
                     Need.whole(
                             "lighting",

@@ -12,7 +12,7 @@ import rigbrief.wording.Phrase;
  * One need of a brief, with the briefs in which it is left out or asked for otherwise.
  *
  * @param id stable id: the workload, or the key of the brief
-  * @param phrase the need as a client would say it, with its value
+ * @param phrase the need as a client would say it, with its value
  * @param kind what sort of need it is
  * @param asked its value alone, as a must
  * @param dropped the brief without it; a workload goes with its must
@@ -23,7 +23,9 @@ import rigbrief.wording.Phrase;
  * @param reached what a build reaches, in the words of the value
  */
 public record Need(
-        String id, Phrase phrase, Kind kind,
+        String id,
+        Phrase phrase,
+        Kind kind,
         Level asked,
         UnaryOperator<Brief> dropped,
         UnaryOperator<Brief> freed,
@@ -64,21 +66,25 @@ public record Need(
 
     /** A need that has steps between being kept and being dropped. */
     static Need stepped(
-            String id, Phrase phrase, Kind kind,
+            String id,
+            Phrase phrase,
+            Kind kind,
             Level asked,
             UnaryOperator<Brief> dropped,
             List<Level> looser,
             Optional<Level> softer,
             Optional<Level> harder,
             Function<Assessment, Phrase> reached) {
-        return new Need(id,phrase,kind, asked, dropped, dropped, looser, softer, harder, reached);
+        return new Need(id, phrase, kind, asked, dropped, dropped, looser, softer, harder, reached);
     }
 
     /** A need that is kept or dropped, with no steps between. */
     static Need whole(
             String id, Phrase phrase, Kind kind, Level asked, UnaryOperator<Brief> dropped) {
         return new Need(
-                id,phrase,kind,
+                id,
+                phrase,
+                kind,
                 asked,
                 dropped,
                 dropped,

@@ -51,7 +51,10 @@ final class OrderNeeds {
             looser.add(wireless(all[i]));
         }
         boolean last = atLeast.ordinal() == all.length - 1;
-        Phrase words = atLeast == WirelessStandard.NONE ? Phrase.of("need.any-standard") : Phrase.data(atLeast.word());
+        Phrase words =
+                atLeast == WirelessStandard.NONE
+                        ? Phrase.of("need.any-standard")
+                        : Phrase.data(atLeast.word());
         return Need.stepped(
                 "wireless",
                 Phrase.of("need.name.wireless", words),
@@ -68,7 +71,10 @@ final class OrderNeeds {
     }
 
     private static Level wireless(WirelessStandard atLeast) {
-        return new Level(atLeast == WirelessStandard.NONE ? Phrase.of("need.none") : Phrase.data(atLeast.word()),
+        return new Level(
+                atLeast == WirelessStandard.NONE
+                        ? Phrase.of("need.no-wireless")
+                        : Phrase.data(atLeast.word()),
                 it -> new BriefDraft(it).wireless(new Wireless(Strength.MUST, atLeast)).toBrief());
     }
 
@@ -88,7 +94,8 @@ final class OrderNeeds {
                 "keep-" + slot,
                 Phrase.of("need.name.keep", Phrase.of("slot.name." + slot), kept.part().name()),
                 Need.Kind.OWN,
-                new Level(Phrase.data(kept.part().name()),
+                new Level(
+                        Phrase.data(kept.part().name()),
                         it -> {
                             List<Kept> all = others(it, kept);
                             all.add(kept);
@@ -140,7 +147,9 @@ final class OrderNeeds {
     private static Need atMostSuppliers(int most) {
         IntFunction<Level> level =
                 count ->
-                        new Level(Phrase.data(String.valueOf(count)), it -> withMost(it, OptionalInt.of(count)));
+                        new Level(
+                                Phrase.data(String.valueOf(count)),
+                                it -> withMost(it, OptionalInt.of(count)));
         return Need.stepped(
                 "at-most-suppliers",
                 Phrase.of("need.name.at-most-suppliers", most),

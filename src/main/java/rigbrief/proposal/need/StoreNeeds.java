@@ -24,7 +24,9 @@ final class StoreNeeds {
                             "memory-ecc",
                             Phrase.of("need.name.memory-ecc"),
                             Need.Kind.MUST,
-                            new Level(Phrase.of("need.yes"), it -> withMemory(it, it.memory().atLeastGb(), true)),
+                            new Level(
+                                    Phrase.of("need.yes"),
+                                    it -> withMemory(it, it.memory().atLeastGb(), true)),
                             it -> withMemory(it, it.memory().atLeastGb(), false)));
         }
         StorageNeed storage = brief.storage();
@@ -46,7 +48,9 @@ final class StoreNeeds {
     private static Need memory(int gb) {
         IntFunction<Level> level =
                 atLeast ->
-                        new Level(Phrase.data(atLeast + " GB"), it -> withMemory(it, atLeast, it.memory().ecc()));
+                        new Level(
+                                Phrase.data(atLeast + " GB"),
+                                it -> withMemory(it, atLeast, it.memory().ecc()));
         return Need.stepped(
                 "memory",
                 Phrase.of("need.name.memory", gb),
@@ -72,8 +76,13 @@ final class StoreNeeds {
                 BodyNeeds.optional(Ladder.STORAGE_GB.under(gb)).map(level::apply),
                 BodyNeeds.optional(Ladder.STORAGE_GB.over(gb)).map(level::apply),
                 it ->
-                        Phrase.data(Math.min(gb, it.build().drives().stream().mapToInt(Drive::capacityGb).sum())
-                                + " GB"));
+                        Phrase.data(
+                                Math.min(
+                                                gb,
+                                                it.build().drives().stream()
+                                                        .mapToInt(Drive::capacityGb)
+                                                        .sum())
+                                        + " GB"));
     }
 
     static List<Level> levels(List<Integer> steps, IntFunction<Level> level) {

@@ -26,7 +26,8 @@ final class TermNeeds {
                         Optional.empty(),
                         Optional.empty(),
                         it ->
-                                money(Money.ofMinor(
+                                money(
+                                        Money.ofMinor(
                                                 Math.max(
                                                         brief.ceiling().minorUnits(),
                                                         it.cost().totalMinor()),

@@ -19,7 +19,6 @@ import rigbrief.proposal.PartReason;
 import rigbrief.proposal.Proof;
 import rigbrief.report.PartRow;
 import rigbrief.report.page.BuildView.Remark;
-import rigbrief.rule.Margin;
 
 /** Makes builds readable: everything a page says of one. */
 final class BuildViews {
@@ -213,9 +212,8 @@ final class BuildViews {
     }
 
     private Remark remark(AuditFinding finding) {
-        String key = "rule." + finding.rule();
         return new Remark(
-                words.has(key) ? words.text(key) : finding.title(), words.say(finding.phrase()));
+                words.title(finding.rule(), finding.title()), words.say(finding.phrase()));
     }
 
     private String proof(Sheet sheet) {

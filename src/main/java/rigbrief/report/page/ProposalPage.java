@@ -14,7 +14,6 @@ import rigbrief.proposal.Proposals;
 import rigbrief.proposal.clash.Change;
 import rigbrief.proposal.clash.WayOut;
 import rigbrief.report.BuildViewText;
-import rigbrief.wording.Phrase;
 
 /** The page of a proposal. */
 public final class ProposalPage {
@@ -105,7 +104,12 @@ public final class ProposalPage {
         for (WayOut way : clash.waysOut()) {
             String total = money(way.totalMinor());
             for (Change change : way.changes()) {
-                ways.add(List.of(words.say(change.need()), words.say(change.from()), words.say(change.to()), total));
+                ways.add(
+                        List.of(
+                                words.say(change.need()),
+                                words.say(change.from()),
+                                words.say(change.to()),
+                                total));
                 total = "";
             }
         }

@@ -61,6 +61,11 @@ public final class Words {
         return texts.text(key, places);
     }
 
+    /** The texts behind the formats. */
+    public Texts texts() {
+        return texts;
+    }
+
     /** A phrase in the reader's language. */
     public String say(Phrase phrase) {
         return texts.say(phrase);
@@ -69,6 +74,11 @@ public final class Words {
     /** Phrases in the reader's language. */
     public List<String> say(List<Phrase> phrases) {
         return phrases.stream().map(texts::say).toList();
+    }
+
+    /** A rule's title; its own, in English, where the language has none. */
+    public String title(String rule, String own) {
+        return has("rule." + rule) ? text("rule." + rule) : own;
     }
 
     /** Whether there is such a text. */

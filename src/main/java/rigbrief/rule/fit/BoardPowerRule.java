@@ -46,7 +46,6 @@ public final class BoardPowerRule implements Rule {
                 powerW,
                 stated.value().watts(),
                 Unit.WATT,
-                () ->
-                        Phrase.of("finding.board-power", powerW, stated.value()));
+                () -> Phrase.of("finding.board-power", powerW, stated.value()));
     }
 }

@@ -45,6 +45,10 @@ public final class BoardSizeRule implements Rule {
         return Finding.require(
                 stated.value().contains(form),
                 () ->
-                        Phrase.of("finding.board-size", pcCase.name(), form.word(), it.build().board().name()));
+                        Phrase.of(
+                                "finding.board-size",
+                                pcCase.name(),
+                                form.word(),
+                                it.build().board().name()));
     }
 }

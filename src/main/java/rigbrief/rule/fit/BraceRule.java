@@ -88,13 +88,17 @@ public final class BraceRule implements Rule {
                 ? Finding.MET
                 : Finding.caution(
                         () ->
-                                Phrase.of("finding.brace.carries", build.brace().name(),
-                                                most.or(Mass.g(0)),
-                                                mass.or(Mass.g(0))));
+                                Phrase.of(
+                                        "finding.brace.carries",
+                                        build.brace().name(),
+                                        most.or(Mass.g(0)),
+                                        mass.or(Mass.g(0))));
     }
 
     private static Phrase words(Graphics card) {
-        return Phrase.of("finding.brace.heavy", card.listing().mass().<Object>map(each -> each).or(Phrase.of("finding.brace.mass")),
-                        card.length().<Object>map(each -> each).or(Phrase.of("finding.brace.length")));
+        return Phrase.of(
+                "finding.brace.heavy",
+                card.listing().mass().<Object>map(each -> each).or(Phrase.of("finding.brace.mass")),
+                card.length().<Object>map(each -> each).or(Phrase.of("finding.brace.length")));
     }
 }

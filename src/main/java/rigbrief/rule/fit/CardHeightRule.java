@@ -43,7 +43,9 @@ public final class CardHeightRule implements Rule {
                 build.graphics().height(),
                 build.pcCase().graphicsHeight(),
                 () ->
-                        Phrase.of("finding.card-height", build.graphics().height().or(Length.mm(0)),
-                                        build.pcCase().graphicsHeight().or(Length.mm(0))));
+                        Phrase.of(
+                                "finding.card-height",
+                                build.graphics().height().or(Length.mm(0)),
+                                build.pcCase().graphicsHeight().or(Length.mm(0))));
     }
 }

@@ -48,6 +48,10 @@ public final class CardSlotsRule implements Rule {
                 openings,
                 Unit.PIECE,
                 () ->
-                        Phrase.of("finding.card-slots", it.build().graphics().slots(), last, openings));
+                        Phrase.of(
+                                "finding.card-slots",
+                                it.build().graphics().slots(),
+                                last,
+                                openings));
     }
 }

@@ -1,8 +1,8 @@
 package rigbrief.rule.fit;
 
-import java.util.List;
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Set;
 import rigbrief.assess.Assessment;
 import rigbrief.build.Build;

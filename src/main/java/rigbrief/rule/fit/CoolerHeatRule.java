@@ -56,8 +56,7 @@ public final class CoolerHeatRule implements Rule {
         if (!cooled(build)) {
             return Finding.breach(
                     UNCOOLED_DECIKELVIN,
-                    () ->
-                            Phrase.of("finding.cooler-heat.none", build.processor().name()));
+                    () -> Phrase.of("finding.cooler-heat.none", build.processor().name()));
         }
         long excess = it.full().excessDecikelvin();
         if (excess > 0) {
@@ -67,9 +66,7 @@ public final class CoolerHeatRule implements Rule {
         int powerW = build.processor().sustainedPowerW();
         return ratedW >= powerW
                 ? Finding.MET
-                : Finding.caution(
-                        () ->
-                                Phrase.of("finding.cooler-heat.rated", ratedW, powerW));
+                : Finding.caution(() -> Phrase.of("finding.cooler-heat.rated", ratedW, powerW));
     }
 
     private static int ratedW(Build build) {
@@ -79,9 +76,11 @@ public final class CoolerHeatRule implements Rule {
     }
 
     private static Phrase tooHot(Assessment it, long excess) {
-        return Phrase.of("finding.cooler-heat.hot", it.full().processorC(),
-                        it.full().graphicsC(),
-                        Measured.of(excess, Unit.DECIKELVIN),
-                        it.brief().headroom().thermalMarginK());
+        return Phrase.of(
+                "finding.cooler-heat.hot",
+                it.full().processorC(),
+                it.full().graphicsC(),
+                Measured.of(excess, Unit.DECIKELVIN),
+                it.brief().headroom().thermalMarginK());
     }
 }

@@ -63,8 +63,7 @@ public final class DisplayLinkRule implements Rule {
         }
         List<Port> inputs = inputs(it);
         if (inputs.isEmpty()) {
-            return Finding.caution(
-                    () -> Phrase.of("finding.display-link.inputs"));
+            return Finding.caution(() -> Phrase.of("finding.display-link.inputs"));
         }
         int screens = Math.min(ScreenOutputs.screens(it), ScreenOutputs.count(outputs));
         return judged(outputs, inputs, mode(it), screens);
@@ -120,14 +119,15 @@ public final class DisplayLinkRule implements Rule {
         Optional<Margin> margin = margin(last);
         if (last.needsDeclaredMode()) {
             return new Finding.Caution(
-                    () -> Phrase.of("finding.display-link.near", words(last, mode)),
-                    margin);
+                    () -> Phrase.of("finding.display-link.near", words(last, mode)), margin);
         }
         if (!last.fits()) {
             return new Finding.Breach(LinkBook.lackingMbit(last), () -> words(last, mode), margin);
         }
         return last.carried() == LinkResult.Carried.COMPRESSED
-                ? new Finding.Note(() -> Phrase.of("finding.display-link.compressed", words(last, mode)), margin)
+                ? new Finding.Note(
+                        () -> Phrase.of("finding.display-link.compressed", words(last, mode)),
+                        margin)
                 : new Finding.Met(margin);
     }
 
@@ -169,12 +169,17 @@ public final class DisplayLinkRule implements Rule {
     }
 
     private static Phrase words(LinkResult result, LinkBook.Mode mode) {
-        return Phrase.of("finding.display-link", mode.resolution(),
-                        mode.refreshHz(),
-                        mode.bitsPerColour(),
-                        result.requiredBitsPerSecond() / MEGA,
-                        result.timing().label(),
-                        result.standard().map(LinkStandard::id).map(Phrase::data).orElse(Phrase.of("finding.display-link.none")),
-                        result.availableBitsPerSecond() / MEGA);
+        return Phrase.of(
+                "finding.display-link",
+                mode.resolution(),
+                mode.refreshHz(),
+                mode.bitsPerColour(),
+                result.requiredBitsPerSecond() / MEGA,
+                result.timing().label(),
+                result.standard()
+                        .map(LinkStandard::id)
+                        .map(Phrase::data)
+                        .orElse(Phrase.of("finding.display-link.none")),
+                result.availableBitsPerSecond() / MEGA);
     }
 }

@@ -104,13 +104,18 @@ public final class DrivePlaceRule implements Rule {
     }
 
     private static Phrase words(Assessment it) {
-        return Phrase.of("finding.drive-place", homeless(it),
-                        bays(it),
-                        sataDrives(it.build()),
-                        it.build().board().sataPorts());
+        return Phrase.of(
+                "finding.drive-place",
+                homeless(it),
+                bays(it),
+                sataDrives(it.build()),
+                it.build().board().sataPorts());
     }
 
     private static Phrase slowWords(Assessment it, int index) {
-        return Phrase.of("finding.drive-place.slow", it.build().drives().get(index).name(), it.layout().driveM2().get(index));
+        return Phrase.of(
+                "finding.drive-place.slow",
+                it.build().drives().get(index).name(),
+                it.layout().driveM2().get(index));
     }
 }

@@ -70,7 +70,11 @@ public final class DriveSharesRule implements Rule {
         for (Share share : it.build().board().shares()) {
             if (it.layout().driveM2().contains(share.m2())) {
                 words.add(
-                        Phrase.of("finding.drive-shares.off", share.m2(), share.sataPorts().toString(), share.slotPositions().toString()));
+                        Phrase.of(
+                                "finding.drive-shares.off",
+                                share.m2(),
+                                share.sataPorts().toString(),
+                                share.slotPositions().toString()));
             }
         }
         words.add(Phrase.of("finding.drive-shares.left", it.layout().sataPortsLeft()));

@@ -56,7 +56,11 @@ public final class FamilyRule implements Rule {
         return Finding.breach(
                 1,
                 () ->
-                        Phrase.of("finding.family.never", board.name(), family, it.build().processor().name()));
+                        Phrase.of(
+                                "finding.family.never",
+                                board.name(),
+                                family,
+                                it.build().processor().name()));
     }
 
     private static Finding known(Assessment it, Board board, FamilySupport support) {
@@ -70,15 +74,15 @@ public final class FamilyRule implements Rule {
             return Finding.caution(
                     () -> Phrase.of("finding.family.helper", update(board, support)));
         }
-        return Finding.breach(
-                1,
-                () -> Phrase.of("finding.family.older", update(board, support)));
+        return Finding.breach(1, () -> Phrase.of("finding.family.older", update(board, support)));
     }
 
     private static Phrase update(Board board, FamilySupport support) {
-        return Phrase.of("finding.family.update", board.name(),
-                        board.shippedFirmware(),
-                        support.family(),
-                        support.firmware());
+        return Phrase.of(
+                "finding.family.update",
+                board.name(),
+                board.shippedFirmware(),
+                support.family(),
+                support.firmware());
     }
 }

@@ -83,9 +83,7 @@ public final class FanHeadersRule implements Rule {
             return Finding.unknown(header);
         }
         if (FANS_PER_HEADER * pairs > added) {
-            return Finding.caution(
-                    () ->
-                            Phrase.of("finding.fan-headers.unstated", pairs));
+            return Finding.caution(() -> Phrase.of("finding.fan-headers.unstated", pairs));
         }
         Fact<Current> fan = build.fan().current();
         return fan.stated() ? judged(pairs, fan, header) : Finding.unknown(fan);
@@ -96,11 +94,8 @@ public final class FanHeadersRule implements Rule {
         int headerMa = header.or(Current.ma(0)).milliamperes();
         if (FANS_PER_HEADER * eachMa > headerMa) {
             return Finding.breach(
-                    pairs,
-                    () ->
-                            Phrase.of("finding.fan-headers.current", pairs, eachMa, headerMa));
+                    pairs, () -> Phrase.of("finding.fan-headers.current", pairs, eachMa, headerMa));
         }
-        return Finding.note(
-                () -> Phrase.of("finding.fan-headers.split", pairs));
+        return Finding.note(() -> Phrase.of("finding.fan-headers.split", pairs));
     }
 }

@@ -40,9 +40,11 @@ public final class FanPlaceRule implements Rule {
         return Finding.unlessZero(
                 unplaced,
                 () ->
-                        Phrase.of("finding.fan-place", unplaced,
-                                        it.build().fanCount(),
-                                        it.build().fan().sizeMm(),
-                                        it.build().pcCase().name()));
+                        Phrase.of(
+                                "finding.fan-place",
+                                unplaced,
+                                it.build().fanCount(),
+                                it.build().fan().sizeMm(),
+                                it.build().pcCase().name()));
     }
 }

@@ -81,10 +81,12 @@ public final class FrontPortsRule implements Rule {
         for (FrontPort port : PORTS) {
             if (headers.of(port) < ports.of(port) || wanted(it, port) > ports.of(port)) {
                 words.add(
-                        Phrase.of("finding.front-ports", port.word(),
-                                        wanted(it, port),
-                                        ports.of(port),
-                                        headers.of(port)));
+                        Phrase.of(
+                                "finding.front-ports",
+                                port.word(),
+                                wanted(it, port),
+                                ports.of(port),
+                                headers.of(port)));
             }
         }
         return Phrase.joined("; ", words);

@@ -44,12 +44,12 @@ public final class MemoryRateRule implements Rule {
         }
         return Finding.note(
                 () ->
-                        Phrase.of("finding.memory-rate", stated,
-                                        real,
-                                        it.build().board().memoryMts(it.build().memoryModules()),
-                                        it.build().memoryModules(),
-                                        it.build()
-                                                .processor()
-                                                .memoryMts(it.build().memory().type())));
+                        Phrase.of(
+                                "finding.memory-rate",
+                                stated,
+                                real,
+                                it.build().board().memoryMts(it.build().memoryModules()),
+                                it.build().memoryModules(),
+                                it.build().processor().memoryMts(it.build().memory().type())));
     }
 }

@@ -71,10 +71,12 @@ public final class MemorySlotsRule implements Rule {
     }
 
     private static Phrase words(Build build) {
-        return Phrase.of("finding.memory-slots", build.memoryModules(),
-                        build.memory().moduleGb(),
-                        build.board().memorySlots(),
-                        perSlotGb(build),
-                        mostGb(build));
+        return Phrase.of(
+                "finding.memory-slots",
+                build.memoryModules(),
+                build.memory().moduleGb(),
+                build.board().memorySlots(),
+                perSlotGb(build),
+                mostGb(build));
     }
 }

@@ -54,13 +54,15 @@ public final class MemoryTypeRule implements Rule {
 
     private static Phrase words(Memory memory, Board board, Processor processor) {
         return Phrase.of(
-                processor.memoryMts(memory.type()) > 0 ? "finding.memory-type" : "finding.memory-type.not",
-                        memory.name(),
-                        memory.type().word(),
-                        memory.form().word(),
-                        board.name(),
-                        board.memoryType().word(),
-                        board.moduleForm().word(),
-                        processor.name());
+                processor.memoryMts(memory.type()) > 0
+                        ? "finding.memory-type"
+                        : "finding.memory-type.not",
+                memory.name(),
+                memory.type().word(),
+                memory.form().word(),
+                board.name(),
+                board.memoryType().word(),
+                board.moduleForm().word(),
+                processor.name());
     }
 }

@@ -52,7 +52,8 @@ public final class MemoryUnderCoolerRule implements Rule {
         Cooler cooler = build.cooler();
         int overMm = FanRaise.overMm(build);
         if (overMm == 0) {
-            return Finding.atMost(build.memory().height(), cooler.memoryClearance(), () -> Phrase.NONE);
+            return Finding.atMost(
+                    build.memory().height(), cooler.memoryClearance(), () -> Phrase.NONE);
         }
         return overMm > cooler.fanRaiseMm()
                 ? tooTall(build, overMm, cooler.fanRaiseMm())
@@ -70,8 +71,7 @@ public final class MemoryUnderCoolerRule implements Rule {
             return tooTall(build, overMm, Math.max(0, spareMm));
         }
         return new Finding.Caution(
-                () ->
-                        Phrase.of("finding.memory-under-cooler.raise", overMm),
+                () -> Phrase.of("finding.memory-under-cooler.raise", overMm),
                 margin(build, Math.min(spareMm, build.cooler().fanRaiseMm())));
     }
 
@@ -79,9 +79,11 @@ public final class MemoryUnderCoolerRule implements Rule {
         return new Finding.Breach(
                 overMm - raiseMm,
                 () ->
-                        Phrase.of("finding.memory-under-cooler", build.memory().height().or(Length.mm(0)),
-                                        build.cooler().memoryClearance().or(Length.mm(0)),
-                                        raiseMm),
+                        Phrase.of(
+                                "finding.memory-under-cooler",
+                                build.memory().height().or(Length.mm(0)),
+                                build.cooler().memoryClearance().or(Length.mm(0)),
+                                raiseMm),
                 margin(build, raiseMm));
     }
 

@@ -1,7 +1,7 @@
 package rigbrief.rule.fit;
 
-import java.util.List;
 import java.util.ArrayList;
+import java.util.List;
 import rigbrief.build.Build;
 import rigbrief.part.Drive;
 import rigbrief.part.FanConnector;

@@ -5,7 +5,6 @@ import rigbrief.assess.Assessment;
 import rigbrief.build.Build;
 import rigbrief.part.CoolerType;
 import rigbrief.part.Slot;
-import rigbrief.quantity.Length;
 import rigbrief.quantity.Unit;
 import rigbrief.rule.Finding;
 import rigbrief.rule.Reads;
@@ -49,12 +48,14 @@ public final class RadiatorPlaceRule implements Rule {
             return Finding.breach(
                     1,
                     () ->
-                            Phrase.of("finding.radiator-place",
-                                            build.pcCase().name(),
-                                            build.cooler().radiatorMm(),
-                                            build.cooler()
-                                                    .thickness()
-                                                    .<Object>map(each -> each).or(Phrase.of("finding.radiator-place.thickness"))));
+                            Phrase.of(
+                                    "finding.radiator-place",
+                                    build.pcCase().name(),
+                                    build.cooler().radiatorMm(),
+                                    build.cooler()
+                                            .thickness()
+                                            .<Object>map(each -> each)
+                                            .or(Phrase.of("finding.radiator-place.thickness"))));
         }
         return build.cooler().thickness().stated()
                 ? Finding.MET

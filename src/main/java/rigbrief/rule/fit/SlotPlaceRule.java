@@ -1,7 +1,7 @@
 package rigbrief.rule.fit;
 
-import java.util.List;
 import java.util.ArrayList;
+import java.util.List;
 import java.util.Set;
 import rigbrief.assess.Assessment;
 import rigbrief.part.Board;
@@ -82,8 +82,7 @@ public final class SlotPlaceRule implements Rule {
     private static Phrase words(Assessment it, boolean card, boolean wireless) {
         List<Phrase> words = new ArrayList<>();
         if (card) {
-            words.add(
-                    Phrase.of("finding.slot-place.card", it.build().board().name()));
+            words.add(Phrase.of("finding.slot-place.card", it.build().board().name()));
         }
         if (wireless) {
             words.add(

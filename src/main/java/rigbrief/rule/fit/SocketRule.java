@@ -40,9 +40,11 @@ public final class SocketRule implements Rule {
         return Finding.require(
                 processor.socket().equals(board.socket()),
                 () ->
-                        Phrase.of("finding.socket", processor.name(),
-                                        processor.socket(),
-                                        board.name(),
-                                        board.socket()));
+                        Phrase.of(
+                                "finding.socket",
+                                processor.name(),
+                                processor.socket(),
+                                board.name(),
+                                board.socket()));
     }
 }

@@ -46,6 +46,10 @@ public final class SupplyFormRule implements Rule {
         return Finding.require(
                 stated.value().contains(supply.form()),
                 () ->
-                        Phrase.of("finding.supply-form", pcCase.name(), supply.form().word(), supply.name()));
+                        Phrase.of(
+                                "finding.supply-form",
+                                pcCase.name(),
+                                supply.form().word(),
+                                supply.name()));
     }
 }

@@ -61,9 +61,6 @@ public final class SupplyLengthRule implements Rule {
     private static Finding judged(Assessment it, Fact<Length> room, String key) {
         Fact<Length> length = it.build().supply().length();
         return Finding.atMost(
-                length,
-                room,
-                () ->
-                        Phrase.of(key, length.or(Length.mm(0)), room.or(Length.mm(0))));
+                length, room, () -> Phrase.of(key, length.or(Length.mm(0)), room.or(Length.mm(0))));
     }
 }

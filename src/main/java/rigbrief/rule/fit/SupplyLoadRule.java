@@ -77,9 +77,11 @@ public final class SupplyLoadRule implements Rule {
                 ratedW,
                 Unit.WATT,
                 () ->
-                        Phrase.of("finding.supply-load", ratedW,
-                                        plannedW,
-                                        WholeWatts.load(it.sustainedW()),
-                                        it.brief().headroom().supplySharePercent()));
+                        Phrase.of(
+                                "finding.supply-load",
+                                ratedW,
+                                plannedW,
+                                WholeWatts.load(it.sustainedW()),
+                                it.brief().headroom().supplySharePercent()));
     }
 }

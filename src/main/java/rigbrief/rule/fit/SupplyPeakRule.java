@@ -68,7 +68,12 @@ public final class SupplyPeakRule implements Rule {
                 allowedW,
                 Unit.WATT,
                 () ->
-                        Phrase.of("finding.supply-peak", peakW, supply.watts(), supply.guide().word(), allowedW));
+                        Phrase.of(
+                                "finding.supply-peak",
+                                peakW,
+                                supply.watts(),
+                                supply.guide().word(),
+                                allowedW));
     }
 
     /**

@@ -1,7 +1,7 @@
 package rigbrief.rule.fit;
 
-import java.util.List;
 import java.util.ArrayList;
+import java.util.List;
 import java.util.Set;
 import rigbrief.assess.Assessment;
 import rigbrief.part.Efficiency;
@@ -63,7 +63,9 @@ public final class SupplyQualityRule implements Rule {
         if (!guarantee) {
             words.add(
                     supply.listing().warrantyYears().isPresent()
-                            ? Phrase.of("finding.supply-quality.years", supply.listing().warrantyYears().getAsInt())
+                            ? Phrase.of(
+                                    "finding.supply-quality.years",
+                                    supply.listing().warrantyYears().getAsInt())
                             : Phrase.of("finding.supply-quality.guarantee"));
         }
         if (!reserve) {

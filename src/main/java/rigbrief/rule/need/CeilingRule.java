@@ -72,8 +72,10 @@ public final class CeilingRule implements Rule {
 
     private static Phrase words(Assessment it, long total, long limit) {
         Currency currency = it.brief().currency();
-        return Phrase.of("finding.ceiling", Money.ofMinor(total, currency),
-                        Money.ofMinor(total - limit, currency),
-                        Money.ofMinor(limit, currency));
+        return Phrase.of(
+                "finding.ceiling",
+                Money.ofMinor(total, currency),
+                Money.ofMinor(total - limit, currency),
+                Money.ofMinor(limit, currency));
     }
 }

@@ -1,7 +1,7 @@
 package rigbrief.rule.need;
 
-import java.util.List;
 import java.util.ArrayList;
+import java.util.List;
 import java.util.Set;
 import rigbrief.assess.Assessment;
 import rigbrief.brief.Brief.Looks;
@@ -98,6 +98,7 @@ public final class ColourRule implements Rule {
                 words.add(build.part(slot).name());
             }
         }
-        return Phrase.of("finding.colour", Phrase.of("colour." + colour.word()), Phrase.joined(", ", words));
+        return Phrase.of(
+                "finding.colour", Phrase.of("colour." + colour.word()), Phrase.joined(", ", words));
     }
 }

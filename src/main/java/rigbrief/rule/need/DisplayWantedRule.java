@@ -78,15 +78,17 @@ public final class DisplayWantedRule implements Rule {
 
     private static Phrase words(Assessment it, Screen screen) {
         Display display = it.build().display();
-        return Phrase.of("finding.display-wanted", it.build().pieces(Slot.DISPLAY),
-                        display.id(),
-                        display.resolution(),
-                        display.refreshHz(),
-                        display.bitsPerColour(),
-                        screen.count(),
-                        screen.part().map(Phrase::data).orElse(Phrase.of("finding.display-wanted.any")),
-                        screen.resolution(),
-                        screen.refreshHz(),
-                        screen.bitsPerColour());
+        return Phrase.of(
+                "finding.display-wanted",
+                it.build().pieces(Slot.DISPLAY),
+                display.id(),
+                display.resolution(),
+                display.refreshHz(),
+                display.bitsPerColour(),
+                screen.count(),
+                screen.part().map(Phrase::data).orElse(Phrase.of("finding.display-wanted.any")),
+                screen.resolution(),
+                screen.refreshHz(),
+                screen.bitsPerColour());
     }
 }

@@ -46,11 +46,7 @@ public final class GraphicsMemoryRule implements Rule {
         long need = WholeGb.of(neededGb(it));
         int have = haveGb(it.build());
         return Finding.atMost(
-                need,
-                have,
-                Unit.GB,
-                () ->
-                        Phrase.of("finding.graphics-memory", need, have));
+                need, have, Unit.GB, () -> Phrase.of("finding.graphics-memory", need, have));
     }
 
     private static double neededGb(Assessment it) {

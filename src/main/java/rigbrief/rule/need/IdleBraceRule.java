@@ -54,8 +54,7 @@ public final class IdleBraceRule implements Rule {
                                 || build.pcCase().cardBracket()
                                 || BraceRule.carriesItself(build.graphics()));
         return idle
-                ? Finding.caution(
-                        () -> Phrase.of("finding.idle-brace", build.brace().name()))
+                ? Finding.caution(() -> Phrase.of("finding.idle-brace", build.brace().name()))
                 : Finding.MET;
     }
 }

@@ -53,7 +53,9 @@ public final class IdleDriveRule implements Rule {
         return idle
                 ? Finding.caution(
                         () ->
-                                Phrase.of("finding.idle-drive", it.build().part(Slot.SECOND_DRIVE).name()))
+                                Phrase.of(
+                                        "finding.idle-drive",
+                                        it.build().part(Slot.SECOND_DRIVE).name()))
                 : Finding.MET;
     }
 }

@@ -51,8 +51,10 @@ public final class InStockRule implements Rule {
         List<Object> words = new ArrayList<>();
         for (Slot slot : unavailable) {
             words.add(
-                    Phrase.of("finding.pieces", it.build().pieces(slot) * it.brief().quantity(),
-                                    it.build().part(slot).name()));
+                    Phrase.of(
+                            "finding.pieces",
+                            it.build().pieces(slot) * it.brief().quantity(),
+                            it.build().part(slot).name()));
         }
         return Phrase.of("finding.in-stock", Phrase.joined(", ", words));
     }

@@ -61,7 +61,10 @@ public final class LightingRule implements Rule {
         }
         return need == LightingNeed.NONE && count(it.build(), Lighting.SWITCHABLE) > 0
                 ? Finding.note(
-                        () -> Phrase.of("finding.lighting.off", names(it.build(), Lighting.SWITCHABLE)))
+                        () ->
+                                Phrase.of(
+                                        "finding.lighting.off",
+                                        names(it.build(), Lighting.SWITCHABLE)))
                 : Finding.MET;
     }
 

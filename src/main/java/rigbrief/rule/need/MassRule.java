@@ -66,10 +66,6 @@ public final class MassRule implements Rule {
         if (sum <= most && empty != null) {
             return Finding.unknown(empty);
         }
-        return Finding.atMost(
-                sum,
-                most,
-                Unit.GRAM,
-                () -> Phrase.of("finding.mass", sum, most));
+        return Finding.atMost(sum, most, Unit.GRAM, () -> Phrase.of("finding.mass", sum, most));
     }
 }

@@ -39,9 +39,6 @@ public final class MemoryEnoughRule implements Rule {
         long need = Math.max(WholeGb.of(it.demand().memoryGb()), it.brief().memory().atLeastGb());
         int have = it.build().memoryGb();
         return Finding.atMost(
-                need,
-                have,
-                Unit.GB,
-                () -> Phrase.of("finding.memory-enough", need, have));
+                need, have, Unit.GB, () -> Phrase.of("finding.memory-enough", need, have));
     }
 }

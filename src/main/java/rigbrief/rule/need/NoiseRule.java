@@ -52,8 +52,10 @@ public final class NoiseRule implements Rule {
                 allowed,
                 Unit.CENTIDECIBEL,
                 () ->
-                        Phrase.of("finding.noise", Measured.of(level, Unit.CENTIDECIBEL),
-                                        it.brief().noise().seatDistanceM(),
-                                        Measured.of(allowed, Unit.CENTIDECIBEL)));
+                        Phrase.of(
+                                "finding.noise",
+                                Measured.of(level, Unit.CENTIDECIBEL),
+                                it.brief().noise().seatDistanceM(),
+                                Measured.of(allowed, Unit.CENTIDECIBEL)));
     }
 }

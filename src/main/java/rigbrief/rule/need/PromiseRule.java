@@ -103,10 +103,12 @@ public final class PromiseRule implements Rule {
 
     private static Phrase words(Assessment it, Promise promise) {
         Unit unit = promise.measure().unit();
-        return Phrase.of("finding.promise", promise.use(),
-                        Phrase.of("measure.word." + promise.measure().name().toLowerCase(Locale.ROOT)),
-                        Measured.of(Math.round(promise.sure() * 100), unit),
-                        it.brief().confidencePercent(),
-                        Measured.of(Math.round(promise.required() * 100), unit));
+        return Phrase.of(
+                "finding.promise",
+                promise.use(),
+                Phrase.of("measure.word." + promise.measure().name().toLowerCase(Locale.ROOT)),
+                Measured.of(Math.round(promise.sure() * 100), unit),
+                it.brief().confidencePercent(),
+                Measured.of(Math.round(promise.required() * 100), unit));
     }
 }

@@ -40,6 +40,9 @@ public final class SideRule implements Rule {
         return Finding.require(
                 wanted.isEmpty() || wanted.get() == side,
                 () ->
-                        Phrase.of("finding.side", Phrase.of("side-panel." + side.word()), Phrase.of("side-panel." + wanted.orElseThrow().word())));
+                        Phrase.of(
+                                "finding.side",
+                                Phrase.of("side-panel." + side.word()),
+                                Phrase.of("side-panel." + wanted.orElseThrow().word())));
     }
 }

@@ -1,7 +1,7 @@
 package rigbrief.rule.need;
 
-import java.util.List;
 import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -70,8 +70,11 @@ public final class SizeRule implements Rule {
                 .ifPresent(
                         most ->
                                 words.add(
-                                        Phrase.of("finding.size.volume", Measured.of(pcCase.volumeDecilitres(), Unit.DECILITRE),
-                                                        Measured.of(most, Unit.DECILITRE))));
+                                        Phrase.of(
+                                                "finding.size.volume",
+                                                Measured.of(
+                                                        pcCase.volumeDecilitres(), Unit.DECILITRE),
+                                                Measured.of(most, Unit.DECILITRE))));
         add(words, "height", pcCase.heightMm(), size.height());
         add(words, "width", pcCase.widthMm(), size.width());
         add(words, "depth", pcCase.depthMm(), size.depth());
@@ -79,6 +82,13 @@ public final class SizeRule implements Rule {
     }
 
     private static void add(List<Phrase> words, String name, int mm, Optional<Length> allowed) {
-        allowed.ifPresent(most -> words.add(Phrase.of("finding.size.length", Phrase.of("finding.size." + name), mm, most)));
+        allowed.ifPresent(
+                most ->
+                        words.add(
+                                Phrase.of(
+                                        "finding.size.length",
+                                        Phrase.of("finding.size." + name),
+                                        mm,
+                                        most)));
     }
 }

@@ -41,10 +41,7 @@ public final class StorageEnoughRule implements Rule {
         long need = WholeGb.of(it.demand().storageGb());
         int have = gb(it.build(), Slot.DRIVE) + gb(it.build(), Slot.SECOND_DRIVE);
         return Finding.atMost(
-                need,
-                have,
-                Unit.GB,
-                () -> Phrase.of("finding.storage-enough", need, have));
+                need, have, Unit.GB, () -> Phrase.of("finding.storage-enough", need, have));
     }
 
     private static int gb(Build build, Slot slot) {

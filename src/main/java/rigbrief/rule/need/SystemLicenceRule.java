@@ -60,6 +60,12 @@ public final class SystemLicenceRule implements Rule {
     }
 
     private static Phrase words(Assessment it) {
-        return Phrase.of("finding.system-licence", it.brief().system().part().map(Phrase::data).orElse(Phrase.of("finding.system-licence.any")));
+        return Phrase.of(
+                "finding.system-licence",
+                it.brief()
+                        .system()
+                        .part()
+                        .map(Phrase::data)
+                        .orElse(Phrase.of("finding.system-licence.any")));
     }
 }

@@ -38,6 +38,7 @@ import rigbrief.part.FanPosition;
 import rigbrief.part.Place;
 import rigbrief.part.Slot;
 import rigbrief.quantity.Money;
+import rigbrief.wording.Texts;
 
 class OrderListTest {
 
@@ -46,7 +47,7 @@ class OrderListTest {
     }
 
     private static OrderList list(Filed filed) {
-        return OrderList.of(filed.record(), filed.brief(), filed.catalogue());
+        return OrderList.of(filed.record(), filed.brief(), filed.catalogue(), Texts.ENGLISH);
     }
 
     @ParameterizedTest
@@ -153,7 +154,8 @@ class OrderListTest {
         return OrderList.of(
                 new BuildRecord(Optional.of(brief), Optional.empty(), "", "", lines),
                 brief,
-                catalogue);
+                catalogue,
+                Texts.ENGLISH);
     }
 
     private static BuildLine wanted(Build build, Slot slot, List<Units> units) {
@@ -188,9 +190,9 @@ class OrderListTest {
         assertThat(lines.subList(0, 3))
                 .extracting(OrderLine::slot)
                 .containsExactly(Slot.COOLER, Slot.CASE, Slot.DRIVE);
-        assertThat(lines.get(1).urgency()).isEqualTo("no other supplier");
-        assertThat(lines.get(2).urgency()).isEqualTo("1 left");
-        assertThat(lines.get(3).urgency()).isEmpty();
+        assertThat(lines.get(1).urgency(Texts.ENGLISH)).isEqualTo("no other supplier");
+        assertThat(lines.get(2).urgency(Texts.ENGLISH)).isEqualTo("1 left");
+        assertThat(lines.get(3).urgency(Texts.ENGLISH)).isEmpty();
     }
 
     @Test
