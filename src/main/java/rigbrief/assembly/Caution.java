@@ -98,7 +98,7 @@ public record Caution(String head, String text, String basis) {
                             bench.say("caution.circuit"),
                             bench.say("caution.circuit.text", machines, watts)
                                     + bench.say("caution.circuit.ask")
-                                    + CircuitLoad.DEFERRAL,
+                                    + bench.say("caution.deferral"),
                             bench.say("caution.circuit.basis")));
         }
     }

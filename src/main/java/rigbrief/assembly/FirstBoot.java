@@ -66,9 +66,8 @@ final class FirstBoot {
         int sold = build.memory().mts();
         add(
                 bench.say("boot.memory"),
-                "%d GB in %s"
-                        .formatted(
-                                build.memoryGb(),
+                bench.say("boot.memory.expect",
+ build.memoryGb(),
                                 bench.say("count.module", build.memoryModules())));
         add(
                 bench.say("boot.profile", sold),
@@ -92,7 +91,7 @@ final class FirstBoot {
                             "boot.drive.expect",
                             drive.name(),
                             drive.capacityGb(),
-                            home.slot() == Slot.DRIVE ? "; first to boot from" : ""));
+                            home.slot() == Slot.DRIVE ? bench.say("boot.first") : ""));
         }
     }
 
@@ -102,8 +101,8 @@ final class FirstBoot {
         int caseFans = plan.count() - (liquid ? cooler : 0);
         add(
                 bench.say("boot.fans"),
-                "%s on the processor's header, %s in the case, all turning"
-                        .formatted(
+                bench.say("boot.fans.expect",
+ 
                                 bench.say("count.fan", cooler), bench.say("count.fan", caseFans)));
         boolean steered =
                 !build.has(Slot.FANS) || build.fan().connector() != FanConnector.PERIPHERAL4;

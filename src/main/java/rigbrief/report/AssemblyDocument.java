@@ -48,7 +48,7 @@ public final class AssemblyDocument implements Document {
         model.put("balance", FanWords.balance(plan.fans(), words));
         model.put("free", FanWords.free(plan.fans(), words));
         model.put("alternative", FanWords.alternative(plan.fans(), words));
-        model.put("drawing", FanDrawing.of(plan.build(), plan.fans()));
+        model.put("drawing", FanDrawing.of(plan.build(), plan.fans(), words));
         model.put("connections", connections(plan, words));
         return Page.still("assembly.ftlh", words.text("plan.title"), model);
     }

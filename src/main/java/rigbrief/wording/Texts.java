@@ -62,8 +62,8 @@ public final class Texts {
     }
 
     /**
-     * Texts that went through something, such as a mark that tells them from what comes from no
-     * bundle.
+     * The same with every pattern changed before its places are filled, such as by a mark that
+     * tells texts from what comes from no bundle.
      */
     public Texts through(UnaryOperator<String> change) {
         return new Texts(locale, change);
@@ -106,7 +106,7 @@ public final class Texts {
         for (int i = 0; i < places.length; i++) {
             told[i] = told(places[i]);
         }
-        return each.apply(new MessageFormat(pattern, locale).format(told));
+        return new MessageFormat(each.apply(pattern), locale).format(told);
     }
 
     /** A phrase in this language. */

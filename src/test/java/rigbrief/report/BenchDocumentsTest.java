@@ -26,6 +26,9 @@ import rigbrief.wording.Texts;
 class BenchDocumentsTest {
     private static final Words WORDS = Words.of(Locale.UK);
 
+    private static final List<FanDrawing.Look> FANS =
+            List.of(FanDrawing.Look.FAN, FanDrawing.Look.BOUGHT, FanDrawing.Look.RADIATOR);
+
     static List<Arguments> sheets() {
         List<Arguments> sheets = new ArrayList<>();
         for (DocumentSubject subject : Subjects.some()) {
@@ -123,10 +126,10 @@ class BenchDocumentsTest {
                         subject.filed().build(),
                         Texts.ENGLISH);
 
-        FanDrawing drawing = FanDrawing.of(plan.build(), plan.fans());
+        FanDrawing drawing = FanDrawing.of(plan.build(), plan.fans(), WORDS);
         String html = PageWriter.html(new AssemblyDocument().page(subject, WORDS), WORDS);
 
-        assertThat(drawing.fans().stream().filter(fan -> !fan.look().equals("free")).count())
+        assertThat(drawing.boxes().stream().filter(box -> FANS.contains(box.look())).count())
                 .isEqualTo(plan.fans().count());
         assertThat(html)
                 .contains("role=\"img\"", "aria-labelledby=\"fans-title fans-words\"")

@@ -95,7 +95,7 @@ final class Settings {
         int before = settings.size();
         for (MenuLine line : tuned.menu()) {
             if (line.reason() != MenuLine.Reason.HIGHEST) {
-                add(where, line.name(), line.setTo());
+                add(where, named(line.name()), named(line.setTo()));
             }
         }
         boolean highest =
@@ -106,6 +106,12 @@ final class Settings {
             add(where, which, bench.say("set.highest"));
         }
         tuned.cap().ifPresent(cap -> add(where, bench.say("set.cap"), cap(cap)));
+    }
+
+    /** What every game's menu calls alike is told in the reader's language. */
+    private String named(String menu) {
+        String key = "menu." + menu.replace(' ', '-');
+        return bench.texts().has(key) ? bench.say(key) : menu;
     }
 
     private String cap(FrameCap cap) {
