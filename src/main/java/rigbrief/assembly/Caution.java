@@ -3,7 +3,6 @@ package rigbrief.assembly;
 import java.util.ArrayList;
 import java.util.List;
 import rigbrief.build.Build;
-import rigbrief.model.power.CircuitLoad;
 import rigbrief.part.Part;
 import rigbrief.part.SidePanel;
 import rigbrief.part.Slot;

@@ -66,9 +66,10 @@ final class FirstBoot {
         int sold = build.memory().mts();
         add(
                 bench.say("boot.memory"),
-                bench.say("boot.memory.expect",
- build.memoryGb(),
-                                bench.say("count.module", build.memoryModules())));
+                bench.say(
+                        "boot.memory.expect",
+                        build.memoryGb(),
+                        bench.say("count.module", build.memoryModules())));
         add(
                 bench.say("boot.profile", sold),
                 mts < sold
@@ -101,9 +102,10 @@ final class FirstBoot {
         int caseFans = plan.count() - (liquid ? cooler : 0);
         add(
                 bench.say("boot.fans"),
-                bench.say("boot.fans.expect",
- 
-                                bench.say("count.fan", cooler), bench.say("count.fan", caseFans)));
+                bench.say(
+                        "boot.fans.expect",
+                        bench.say("count.fan", cooler),
+                        bench.say("count.fan", caseFans)));
         boolean steered =
                 !build.has(Slot.FANS) || build.fan().connector() != FanConnector.PERIPHERAL4;
         if (caseFans > 0 && steered) {

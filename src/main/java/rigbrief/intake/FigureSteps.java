@@ -29,13 +29,15 @@ final class FigureSteps {
         return List.of(
                 Asking.about(TOPIC, MORE)
                         .ask(
-                                "Shall language, fee for the work, tax, power price"
-                                        + " and hours of use be set as well?")
+                                "Shall language, fee for the work, tax, power price,"
+                                        + " hours of use, room temperature and memory that corrects"
+                                        + " errors be set as well?")
                         .explain(
                                 "These are for whoever builds the computer. Without"
                                         + " them the proposal is in English, no fee and no tax"
-                                        + " are charged, a kilowatt-hour costs 0.30 and the"
-                                        + " computer is used four hours a day.")
+                                        + " are charged, a kilowatt-hour costs 0.30 the"
+                                        + " computer is used four hours a day in a room of 25 degrees,"
+                                        + " and the memory is of the usual sort.")
                         .choices(
                                 List.of(
                                         new Choice(NO, NO, "The usual figures are taken."),
@@ -48,7 +50,14 @@ final class FigureSteps {
         if (!sheet.answered(MORE, YES)) {
             return List.of();
         }
-        return List.of(locale(sheet), fee(sheet), tax(sheet), tariff(sheet), hours(sheet));
+        return List.of(
+                locale(sheet),
+                fee(sheet),
+                tax(sheet),
+                tariff(sheet),
+                hours(sheet),
+                room(sheet),
+                ecc(sheet));
     }
 
     private static Question locale(Sheet sheet) {
@@ -205,5 +214,59 @@ final class FigureSteps {
                                     "Reckoned with %s hours a day."
                                             .formatted(Entries.plain(hours)));
                         });
+    }
+
+    private static Question room(Sheet sheet) {
+        return Asking.about(TOPIC, "room-temperature")
+                .ask("How warm does the room get where it is used, in degrees Celsius?")
+                .explain(
+                        "On the warmest days on which it has to work. Every temperature inside"
+                                + " starts from it, and so do the speeds of the fans.")
+                .usual(
+                        Entries.plain(
+                                BigDecimal.valueOf(sheet.brief().place().roomC())
+                                        .stripTrailingZeros()))
+                .read(
+                        typed -> {
+                            BigDecimal roomC = Entries.number(typed, 5, 40, 1);
+                            Brief.Place old = sheet.brief().place();
+                            return new Answer(
+                                    Entries.plain(roomC),
+                                    sheet.draft()
+                                            .place(
+                                                    new Brief.Place(
+                                                            roomC.doubleValue(),
+                                                            old.altitudeM(),
+                                                            old.mainsV(),
+                                                            old.hoursPerDay(),
+                                                            old.loadShare(),
+                                                            old.tariffPerKwhMinor(),
+                                                            old.helperProcessor()))
+                                            .toBrief(),
+                                    "Heat and noise are reckoned for a room of %s degrees."
+                                            .formatted(Entries.plain(roomC)));
+                        });
+    }
+
+    private static Question ecc(Sheet sheet) {
+        return Asking.about(TOPIC, "memory-ecc")
+                .ask("Must the memory correct errors by itself?")
+                .explain(
+                        "Such memory is called ECC. It notices and mends single wrong bits; it is"
+                                + " dearer, and board and processor must be made for it. For"
+                                + " work whose numbers must not be wrong.")
+                .choices(
+                        List.of(
+                                new Choice(NO, NO, "Memory of the usual sort will do."),
+                                new Choice(YES, YES, "Memory without it is left out.")))
+                .usual(NO)
+                .readChoice(
+                        choice ->
+                                sheet.draft()
+                                        .memory(
+                                                new Brief.MemoryNeed(
+                                                        sheet.brief().memory().atLeastGb(),
+                                                        choice.word().equals(YES)))
+                                        .toBrief());
     }
 }

@@ -22,6 +22,10 @@ import rigbrief.part.WirelessStandard;
 final class PartSteps {
     private static final String FITTINGS = "What it has to have";
     private static final String OWN = "What is there already";
+
+    /** Key of the parts kept. */
+    static final String KEPT = "parts-kept";
+
     private static final int MOST_SHOWN = 5;
     private static final int MOST_GB = 200_000;
 
@@ -126,9 +130,9 @@ final class PartSteps {
 
     static List<Question> owned(Sheet sheet) {
         List<String> names =
-                sheet.catalogue().parts(Kind.CASE).isEmpty() ? List.of() : names(sheet.catalogue());
+                sheet.catalogue().parts(Kind.CASE).isEmpty() ? List.of() : named(sheet.catalogue());
         return List.of(
-                Asking.about(OWN, "parts-kept")
+                Asking.about(OWN, KEPT)
                         .ask(
                                 "Which parts are there already and shall be used? Type"
                                         + " their names with commas between them, or none.")
@@ -136,11 +140,17 @@ final class PartSteps {
                                 "A part that is kept costs nothing, and everything"
                                         + " else is fitted to it. The names are on the parts and"
                                         + " on old bills; part of a name will do if it is plain"
-                                        + " which is meant. A part that this catalogue does not"
-                                        + " know can be described in the file later, under keep.")
+                                        + " which is meant. For a power supply or a drive that"
+                                        + " this catalogue does not know type other supply or other"
+                                        + " drive: its figures are asked for next. Any other part is"
+                                        + " described in the file later, under keep.")
                         .names(names)
                         .usual(Entries.NONE)
-                        .read(typed -> keep(sheet, typed)),
+                        .read(typed -> keep(sheet, typed)));
+    }
+
+    static List<Question> avoided(Sheet sheet) {
+        return List.of(
                 Asking.about(OWN, "makers-avoided")
                         .ask(
                                 "Are there makers whose parts you do not want? Type"
@@ -159,6 +169,13 @@ final class PartSteps {
         return parts;
     }
 
+    /** What may be typed: every part, and the sorts that are described. */
+    private static List<String> named(Catalogue catalogue) {
+        List<String> named = new ArrayList<>(names(catalogue));
+        named.addAll(OwnSteps.SORTS);
+        return named;
+    }
+
     private static List<String> names(Catalogue catalogue) {
         return parts(catalogue).stream().map(Part::name).distinct().toList();
     }
@@ -173,19 +190,29 @@ final class PartSteps {
 
     private static Answer keep(Sheet sheet, String typed) throws NotUnderstood {
         List<Kept> kept = new ArrayList<>();
+        Set<String> described = new LinkedHashSet<>();
         if (!Entries.none(typed)) {
             for (String entry : typed.split("[,;]")) {
-                if (!entry.isBlank()) {
+                String plain = entry.strip().toLowerCase(Locale.ROOT);
+                if (OwnSteps.SORTS.contains(plain)) {
+                    described.add(plain);
+                } else if (!entry.isBlank()) {
                     add(kept, part(sheet.catalogue(), entry.strip()));
                 }
             }
         }
         List<String> names = kept.stream().map(each -> each.part().name()).toList();
+        List<String> all = new ArrayList<>(ids(kept));
+        all.addAll(described);
+        String consequence =
+                described.isEmpty()
+                        ? "Everything is bought new."
+                        : "You will be asked for its figures.";
         return new Answer(
-                kept.isEmpty() ? Entries.NONE : String.join(", ", ids(kept)),
+                all.isEmpty() ? Entries.NONE : String.join(", ", all),
                 sheet.draft().keep(kept).toBrief(),
                 kept.isEmpty()
-                        ? "Everything is bought new."
+                        ? consequence
                         : "%s will be used and not paid for.".formatted(Plain.list(names)));
     }
 

@@ -27,6 +27,8 @@ final class Script {
                     LookSteps::colourMust,
                     PartSteps::fittings,
                     PartSteps::owned,
+                    OwnSteps::described,
+                    PartSteps::avoided,
                     OrderSteps::delivery,
                     MoneySteps::wishes,
                     FigureSteps::more,

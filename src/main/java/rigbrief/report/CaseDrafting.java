@@ -63,8 +63,7 @@ final class CaseDrafting {
         size(foot);
         int bottom = balance(foot + 2 * LINE);
         List<Box> boxes = new ArrayList<>();
-        boxes.add(
-                new Box(scale.left(), scale.top(), scale.width(), scale.height(), Look.CASE));
+        boxes.add(new Box(scale.left(), scale.top(), scale.width(), scale.height(), Look.CASE));
         boxes.addAll(parts.boxes());
         boxes.addAll(fans);
         return new FanDrawing(scale.wholeWidth(), bottom, boxes, arrows, labels, parts.key());
@@ -102,11 +101,12 @@ final class CaseDrafting {
                 place == Place.FRONT || place == Place.REAR || place == Place.SIDE
                         ? build.pcCase().heightMm()
                         : build.pcCase().depthMm();
-        boolean middle =
-                place == Place.FRONT || place == Place.BOTTOM || place == Place.SIDE;
+        boolean middle = place == Place.FRONT || place == Place.BOTTOM || place == Place.SIDE;
         double room = Math.max(0, (sideMm - wholeMm) / 2.0);
         double most = Math.max(0, sideMm - wholeMm);
-        return middle ? room : Math.min(most, place == Place.REAR ? 2.5 * FROM_EDGE_MM : 2 * FROM_EDGE_MM);
+        return middle
+                ? room
+                : Math.min(most, place == Place.REAR ? 2.5 * FROM_EDGE_MM : 2 * FROM_EDGE_MM);
     }
 
     private void fan(Place place, int along, int sizeMm, PlacedFan group) {
@@ -220,7 +220,11 @@ final class CaseDrafting {
             case BOTTOM -> row(x, scale.bottom() + beyond + 2 * LINE, lines);
             case SIDE -> {
                 Box side = fans.get(fans.size() - 1);
-                lines(side.x() + side.width() / 2, side.y() + side.height() / 2 - half, lines, "middle");
+                lines(
+                        side.x() + side.width() / 2,
+                        side.y() + side.height() / 2 - half,
+                        lines,
+                        "middle");
             }
         }
     }
@@ -290,8 +294,7 @@ final class CaseDrafting {
         }
         boolean fan = fans.stream().anyMatch(box -> box.holds(x, y, RING));
         return !fan
-                && taken.stream()
-                        .noneMatch(at -> Math.hypot(at[0] - x, at[1] - y) < 2.5 * RING);
+                && taken.stream().noneMatch(at -> Math.hypot(at[0] - x, at[1] - y) < 2.5 * RING);
     }
 
     /** What is blown in and drawn out, as two bars of one scale; gives the lower edge. */

@@ -6,9 +6,9 @@ import rigbrief.build.Build;
 import rigbrief.part.BoardForm;
 import rigbrief.part.CoolerType;
 import rigbrief.part.Fact;
-import rigbrief.quantity.Length;
 import rigbrief.part.Slot;
 import rigbrief.part.SupplyForm;
+import rigbrief.quantity.Length;
 import rigbrief.report.FanDrawing.Box;
 import rigbrief.report.FanDrawing.Look;
 import rigbrief.report.page.Words;
@@ -28,6 +28,7 @@ final class CaseParts {
     private static final int COOLER_FROM_REAR_MM = 55;
     private static final int COOLER_FROM_TOP_MM = 25;
     private static final int SMALL_COOLER_MM = 92;
+
     /** Bodies of supplies as the ATX and SFX design guides have them, in mm. */
     private static final int ATX_SUPPLY_MM = 86;
 
@@ -146,7 +147,10 @@ final class CaseParts {
                 build.supply()
                         .length()
                         .map(Length::millimetres)
-                        .or(build.supply().form() == SupplyForm.ATX ? ATX_SUPPLY_LENGTH_MM : SFX_SUPPLY_LENGTH_MM);
+                        .or(
+                                build.supply().form() == SupplyForm.ATX
+                                        ? ATX_SUPPLY_LENGTH_MM
+                                        : SFX_SUPPLY_LENGTH_MM);
         double heightMm = build.supply().form() == SupplyForm.ATX ? ATX_SUPPLY_MM : SFX_SUPPLY_MM;
         double below = build.pcCase().heightMm() - heightMm - FROM_WALL_MM;
         double before = build.pcCase().depthMm() - lengthMm - 4 * FROM_WALL_MM;

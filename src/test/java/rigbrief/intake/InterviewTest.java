@@ -16,11 +16,17 @@ import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
 import rigbrief.brief.Brief;
 import rigbrief.brief.BriefDraft;
+import rigbrief.brief.Kept;
 import rigbrief.catalogue.Catalogue;
 import rigbrief.diagnostic.BadInput;
 import rigbrief.file.BriefReader;
 import rigbrief.file.BriefWriter;
 import rigbrief.file.CatalogueReader;
+import rigbrief.part.Drive;
+import rigbrief.part.Plug;
+import rigbrief.part.Slot;
+import rigbrief.part.Supply;
+import rigbrief.part.Tally;
 
 class InterviewTest {
     private static final Catalogue CATALOGUE = sample();
@@ -270,5 +276,64 @@ class InterviewTest {
         assertThat(say(interview, "en-US")).contains("115 volts");
         assertThat(interview.brief().locale()).isEqualTo(java.util.Locale.US);
         assertThat(interview.brief().place().mainsV()).isEqualTo(115);
+    }
+
+    /** The figures are those typed; what was not asked is as a brief leaves it. */
+    @Test
+    void a_part_that_no_catalogue_knows_is_kept_by_the_figures_on_its_label()
+            throws NotUnderstood, BadInput {
+        Map<String, String> told =
+                Map.of(
+                        "parts-kept", "other supply, other drive",
+                        "own-supply-name", "Grindlewick Pendulum 750",
+                        "own-supply-watts", "750",
+                        "own-supply-length", "160 mm",
+                        "own-supply-efficiency", "gold",
+                        "own-supply-8pin", "3",
+                        "own-drive-name", "Slatecombe Ledger 2",
+                        "own-drive-sort", "disk",
+                        "own-drive-gb", "4000");
+        Interview interview = upTo("makers-avoided", told);
+
+        List<Kept> kept = interview.brief().keep();
+        assertThat(kept).extracting(Kept::slot).containsExactly(Slot.SUPPLY, Slot.SECOND_DRIVE);
+        Supply supply = (Supply) kept.get(0).part();
+        assertThat(supply.watts()).isEqualTo(750);
+        assertThat(supply.name()).isEqualTo("Grindlewick Pendulum 750");
+        assertThat(supply.plugs().or(Tally.none()).of(Plug.PCIE8)).isEqualTo(3);
+        assertThat(((Drive) kept.get(1).part()).capacityGb()).isEqualTo(4_000);
+        assertThat(read(BriefWriter.write(interview.brief())).keep()).isEqualTo(kept);
+    }
+
+    @Test
+    void going_back_over_an_own_part_forgets_it_and_its_answers_can_be_resumed()
+            throws NotUnderstood {
+        Interview interview = upTo("makers-avoided", Map.of("parts-kept", "other drive"));
+        Map<String, String> answers = Map.copyOf(interview.answers());
+        assertThat(interview.brief().keep()).hasSize(1);
+
+        interview.back();
+        assertThat(interview.question().orElseThrow().id()).isEqualTo("own-drive-gb");
+        assertThat(interview.brief().keep()).isEmpty();
+        Interview again = interview();
+        again.resume(answers);
+
+        assertThat(again.question().orElseThrow().id()).isEqualTo("makers-avoided");
+        assertThat(again.brief().keep()).hasSize(1);
+    }
+
+    @Test
+    void the_builder_may_set_the_room_and_ask_for_memory_that_corrects_errors()
+            throws NotUnderstood {
+        Interview interview =
+                upTo(
+                        "ceiling",
+                        Map.of(
+                                "more-figures", "yes",
+                                "room-temperature", "31.5",
+                                "memory-ecc", "yes"));
+
+        assertThat(interview.brief().place().roomC()).isEqualTo(31.5);
+        assertThat(interview.brief().memory().ecc()).isTrue();
     }
 }

@@ -75,7 +75,13 @@ public final class WirelessRule implements Rule {
     private static Phrase words(Assessment it, boolean unwired) {
         return Phrase.of(
                 unwired ? "finding.wireless.unwired" : "finding.wireless",
-                best(it.build()).word(),
-                least(it.brief()).word());
+                told(best(it.build())),
+                told(least(it.brief())));
+    }
+
+    private static Phrase told(WirelessStandard standard) {
+        return standard == WirelessStandard.NONE
+                ? Phrase.of("finding.wireless.none")
+                : Phrase.data(standard.word());
     }
 }
