@@ -16,7 +16,7 @@ record CaseScale(double perMm, int left, int top, int width, int height) {
     private static final int SPAN = 420;
 
     /** Beside the case, for arrows and the words at them. */
-    private static final int BESIDE = 134;
+    private static final int BESIDE = 152;
 
     private static final int ABOVE = 96;
 
