@@ -13,8 +13,8 @@ import rigbrief.goal.ValueGoal;
  * <p>For a set of suppliers money adds up over the slots exactly. For a worth w of money, gains
  * less w times price add up over the open slots as well, so that points are at most K + w (money -
  * base); the least over several worths bounds utility at any spending. Along each of these lines
- * the objective, value included, is greatest at an end, so only the corners where two lines cross
- * are looked at.
+ * the objective, value included, is greatest at an end or at a peak with a closed form, so only the
+ * corners where two lines cross and these peaks are looked at.
  */
 final class Bounder {
     private static final double ROUNDING_MINOR = 0.5;
@@ -33,6 +33,7 @@ final class Bounder {
     private final double taxFactor;
     private final double feesMinor;
     private final Envelope lines;
+    private final Envelope.Figure figure = new Worth();
 
     /** Indices of supplier sets that may still deliver the best build. */
     static final class AliveSets {
@@ -209,18 +210,43 @@ final class Bounder {
             lines.set(w, points + mostNet[w][s] - worth[w] * base, worth[w]);
         }
         lines.set(worth.length, othersMost, 0);
-        return lines.most(least, Math.max(least, most), this::figure);
+        return lines.most(least, Math.max(least, most), figure);
     }
 
-    /**
-     * The first figure with so many points of the other goals for so much money, value included.
-     */
-    private double figure(double others, double spend) {
-        double points = objective.perPoint() * (others + value(others, spend));
-        return objective.perMinor() == 0
-                ? points
-                : points
-                        - objective.perMinor() * (taxFactor * (spend + feesMinor) - ROUNDING_MINOR);
+    /** The first figure with so many points of the other goals for so much money, with value. */
+    private final class Worth implements Envelope.Figure {
+        @Override
+        public double of(double others, double spend) {
+            double points = objective.perPoint() * (others + value(others, spend));
+            return objective.perMinor() == 0
+                    ? points
+                    : points
+                            - objective.perMinor()
+                                    * (taxFactor * (spend + feesMinor) - ROUNDING_MINOR);
+        }
+
+        /**
+         * Along points P = a + b x, value V = W (P / M) / (P / M + k (x + f)) changes by W (k / M) (b f
+         * - a) / (r + s x)^2 per minor unit, r + s x being the divisor: where that is a gain it shrinks
+         * with x, and the figure peaks where it no longer makes up for what is paid.
+         */
+        @Override
+        public double peak(double atNothing, double perMinor) {
+            double straight =
+                    objective.perPoint() * perMinor - objective.perMinor() * taxFactor;
+            double k = taxFactor / ceilingMinor;
+            double gain =
+                    objective.perPoint()
+                            * valueWeight
+                            * (k / othersMost)
+                            * (perMinor * feesMinor - atNothing);
+            if (!(gain > 0) || straight >= 0) {
+                return Double.NaN;
+            }
+            double divisor = Math.sqrt(gain / -straight);
+            return (divisor - atNothing / othersMost - k * feesMinor)
+                    / (perMinor / othersMost + k);
+        }
     }
 
     private double second(double points, long base, long total, double[][] mostNet, int s) {

@@ -295,6 +295,10 @@ public final class Certifier {
             if (known != null) {
                 slots.restore(PAIR, known);
             } else if (narrow(0) && narrow(1) && narrow(p, (Graphics) card.partOrNull(), pair)) {
+                slots.touchAll();
+                if (!slots.support(PAIR)) {
+                    return Bounder.IMPOSSIBLE;
+                }
                 narrowed.put(pair, slots.left(PAIR));
             } else {
                 return Bounder.IMPOSSIBLE;
@@ -399,7 +403,10 @@ public final class Certifier {
         }
         // The bound is cheaper than asking every rule about every open candidate, so it comes
         // first.
-        if (beaten(bound(level + 1)) || !narrow(level) || !slots.reckon(level, unfinished)) {
+        if (beaten(bound(level + 1))
+                || !narrow(level)
+                || !slots.support(level + 1)
+                || !slots.reckon(level, unfinished)) {
             return Bounder.IMPOSSIBLE;
         }
         return bound(level + 1);

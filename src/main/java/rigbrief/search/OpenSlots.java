@@ -7,6 +7,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 import rigbrief.assess.Pricing;
 import rigbrief.part.Slot;
 import rigbrief.presolve.Candidate;
@@ -73,6 +74,8 @@ final class OpenSlots {
     private final double[][][] reckoned = new double[LEVELS][ROUNDS][];
     private final int[][] reckonedBehind = new int[LEVELS][ROUNDS];
     private final boolean[] behindReckoned = new boolean[LEVELS];
+    private final boolean[] touched = new boolean[LEVELS];
+    private final int[][] related = new int[LEVELS][];
     private final int firstDrive;
     private final int secondDrive;
     private final DrivePairs.Bounds driveBounds;
@@ -127,6 +130,11 @@ final class OpenSlots {
             domains[0][level] = tables[level].domain(left.get(order.get(level)));
         }
         for (int level = 0; level < LEVELS; level++) {
+            int by = level;
+            related[by] =
+                    IntStream.range(0, LEVELS)
+                            .filter(open -> pairs.related(order.get(by), order.get(open)))
+                            .toArray();
             refresh(0, level);
         }
         driveBounds =
@@ -273,10 +281,66 @@ final class OpenSlots {
                 return false;
             }
             if (changed) {
+                touched[open] = true;
                 refresh(level + 1, open);
             } else {
+                touched[open] = false;
                 copy(level, open);
             }
+        }
+        return true;
+    }
+
+    /** Counts every open slot as changed, for {@link #support}. */
+    void touchAll() {
+        Arrays.fill(touched, true);
+    }
+
+    /**
+     * Takes out what goes with nothing that is left of another open slot, until nothing more goes
+     * (arc consistency, AC-3 of Mackworth 1977); false when that leaves a slot without any.
+     */
+    boolean support(int level) {
+        boolean again = true;
+        while (again) {
+            again = false;
+            for (int by = level; by < LEVELS; by++) {
+                if (touched[by]) {
+                    touched[by] = false;
+                    for (int open : related[by]) {
+                        if (open >= level && !support(level, open, by)) {
+                            return false;
+                        }
+                    }
+                    again = true;
+                }
+            }
+        }
+        return true;
+    }
+
+    private boolean support(int level, int open, int by) {
+        long[] domain = domains[level][open];
+        long[] support = domains[level][by];
+        Slot slot = order.get(by);
+        boolean changed = false;
+        for (int k = 0; k < domain.length; k++) {
+            for (long left = domain[k]; left != 0; left &= left - 1) {
+                long bit = Long.lowestOneBit(left);
+                Candidate candidate =
+                        tables[open].candidate((k << 6) + Long.numberOfTrailingZeros(bit));
+                if (!SlotTable.meet(pairs.row(candidate, slot), support)) {
+                    domain[k] &= ~bit;
+                    changed = true;
+                }
+            }
+        }
+        if (changed) {
+            if (SlotTable.empty(domain)) {
+                return false;
+            }
+            touched[open] = true;
+            refresh(level, open);
         }
         return true;
     }
@@ -296,6 +360,7 @@ final class OpenSlots {
             }
         }
         if (changed && !SlotTable.empty(domain)) {
+            touched[open] = true;
             refresh(level, open);
         }
         return !changed || !SlotTable.empty(domain);
