@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
+import java.util.function.Predicate;
 import rigbrief.brief.Brief;
 import rigbrief.goal.Goal;
 import rigbrief.part.Cooler;
@@ -405,6 +406,7 @@ public final class Certifier {
         // first.
         if (beaten(bound(level + 1))
                 || !narrow(level)
+                || !narrowSupplies(level)
                 || !slots.support(level + 1)
                 || !slots.reckon(level, unfinished)) {
             return Bounder.IMPOSSIBLE;
@@ -476,6 +478,16 @@ public final class Certifier {
             }
         }
         return true;
+    }
+
+    /** Takes out supplies that can't carry what is decided by now. */
+    private boolean narrowSupplies(int level) {
+        int supply = order.indexOf(Slot.SUPPLY);
+        if (level >= supply || !LoadOutlook.drawsOfItsOwn(order.get(level))) {
+            return true;
+        }
+        Predicate<Supply> carrying = outlook.load().carrying(unfinished);
+        return slots.keep(level + 1, supply, i -> carrying.test((Supply) part(supply, i)));
     }
 
     private boolean refuses(Rule rule, Candidate candidate) {

@@ -11,7 +11,7 @@ import rigbrief.presolve.Candidate;
  *
  * <p>A small first drive is cheap and so is no second one, but not both at once.
  */
-final class DrivePairs {
+final class DrivePairs implements Couple {
     /** Points that both drives lose in places on a board. */
     interface PlacesLoss {
         double of(boolean firstInM2, boolean secondInM2);
@@ -42,23 +42,23 @@ final class DrivePairs {
         }
     }
 
-    /** Least price over all first drives, by supplier set. */
-    long least(int set) {
+    @Override
+    public long least(int set) {
         return least[set];
     }
 
-    /** Most net gain over all first drives, by worth and supplier set. */
-    double net(int w, int set) {
+    @Override
+    public double net(int w, int set) {
         return net[w][set];
     }
 
-    /** Least price with a first drive, by supplier set. */
-    long leastWith(int first, int set) {
+    @Override
+    public long leastWith(int first, int set) {
         return leastWith[first][set];
     }
 
-    /** Most net gain with a first drive, by worth and supplier set. */
-    double netWith(int first, int w, int set) {
+    @Override
+    public double netWith(int first, int w, int set) {
         return netWith[first][w][set];
     }
 

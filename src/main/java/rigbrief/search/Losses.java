@@ -262,20 +262,25 @@ final class Losses {
         return driveRoom(RoomOutlook.m2Places((Board) it.part(Slot.BOARD)), m2(candidate));
     }
 
-    /** What a case loses in sound and in room for the next card, once the supply is decided. */
-    double pcCase(Unfinished it, Candidate candidate, double besidePair) {
-        double loss = outlook.room().supplyFeedsNext(it) ? besidePair : watts(candidate);
-        if (quietWeight == 0) {
-            return loss;
-        }
-        double level = outlook.sound().leastLevelInCase(it, candidate);
+    /** What a case loses but for its sound, once the supply is decided. */
+    double caseAlone(Unfinished it, Candidate candidate, double besidePair) {
+        return outlook.room().supplyFeedsNext(it) ? besidePair : watts(candidate);
+    }
+
+    /** What the best cooler for a case loses there in sound; minus infinity where none will do. */
+    double caseSound(Unfinished it, Candidate candidate) {
+        return quietWeight == 0 ? 0 : sound(it, outlook.sound().leastLevelInCase(it, candidate));
+    }
+
+    /** What a level loses in sound against the least beside the pair. */
+    private double sound(Unfinished it, double level) {
         if (level == Double.POSITIVE_INFINITY) {
             return Double.NEGATIVE_INFINITY;
         }
         double more =
                 quiet(outlook.sound().atSeat(it, level))
                         - quiet(outlook.sound().atSeat(it, it.pair().leastLevelDba()));
-        return loss + quietWeight * Math.min(0, more);
+        return quietWeight * Math.min(0, more);
     }
 
     /** The place that a second drive takes on a board that is decided, beside the first one. */
@@ -307,19 +312,32 @@ final class Losses {
         return !drive.none() && ((Drive) drive.partOrNull()).form().m2() ? 1 : 0;
     }
 
-    /** What a cooler loses in a case that is decided, in sound. */
+    /**
+     * What a cooler loses in a case that is decided; minus infinity where it gets too hot or too
+     * loud.
+     */
     double cooler(Unfinished it, Candidate candidate) {
+        double level = outlook.sound().levelWithCooler(it, candidate);
+        if (level == Double.POSITIVE_INFINITY
+                || outlook.sound().tooLoud(outlook.sound().atSeat(it, level))) {
+            return Double.NEGATIVE_INFINITY;
+        }
+        return watts(candidate) + (quietWeight == 0 ? 0 : sound(it, level));
+    }
+
+    /** What fans lose in sound against the best ones, once all but drives is decided. */
+    double fans(Unfinished it, Candidate candidate) {
         if (quietWeight == 0) {
             return watts(candidate);
         }
-        Outlook.Pair pair = it.pair();
-        double level = outlook.sound().levelWithCooler(it, candidate);
-        if (level == Double.POSITIVE_INFINITY) {
+        double level = outlook.sound().levelWithFans(it, candidate);
+        if (level == Double.POSITIVE_INFINITY
+                || outlook.sound().tooLoud(outlook.sound().atSeat(it, level))) {
             return Double.NEGATIVE_INFINITY;
         }
         double more =
                 quiet(outlook.sound().atSeat(it, level))
-                        - quiet(outlook.sound().atSeat(it, pair.leastLevelDba()));
+                        - quiet(outlook.sound().level(it, it.pair()));
         return watts(candidate) + quietWeight * Math.min(0, more);
     }
 

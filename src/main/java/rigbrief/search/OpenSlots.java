@@ -1,5 +1,6 @@
 package rigbrief.search;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -39,7 +40,23 @@ final class OpenSlots {
                             Slot.SECOND_DRIVE,
                             List.of(List.of(Slot.BOARD, Slot.DRIVE)),
                             Slot.COOLER,
-                            List.of(List.of(Slot.CASE, Slot.SUPPLY))));
+                            List.of(
+                                    List.of(Slot.CASE, Slot.SUPPLY),
+                                    List.of(Slot.CASE, Slot.SUPPLY, Slot.MEMORY)),
+                            Slot.FANS,
+                            List.of(
+                                    List.of(Slot.CASE, Slot.COOLER, Slot.SUPPLY),
+                                    List.of(
+                                            Slot.CASE, Slot.COOLER, Slot.SUPPLY, Slot.MEMORY))));
+
+    /** The same where only money counts: nothing is lost there, but not everything will do. */
+    private static final Map<Slot, List<List<Slot>>> RECKONED_FOR_MONEY =
+            new EnumMap<>(
+                    Map.of(
+                            Slot.CASE,
+                            List.of(List.of(Slot.BOARD), List.of(Slot.BOARD, Slot.MEMORY)),
+                            Slot.MEMORY,
+                            List.of(List.of(Slot.BOARD))));
 
     private static final int ROUNDS = 2;
 
@@ -76,14 +93,26 @@ final class OpenSlots {
     private final boolean[] behindReckoned = new boolean[LEVELS];
     private final boolean[] touched = new boolean[LEVELS];
     private final int[][] related = new int[LEVELS][];
+    private final int caseLevel;
+    private final int coolerLevel;
+    private final int memoryLevel;
+    private final boolean warm;
+    private final int[] bothDrives;
+    private final int[] bothSheltering;
+    private final int[] warmSlots;
+    private final Shelters[] shelters = new Shelters[ROUNDS];
+    private final Housings housings;
+    private final int[] rate;
+    private final double[] kitGain;
+    private int kit;
+    private final double[] caseAlone;
+    private final double[] caseMost;
     private final int firstDrive;
     private final int secondDrive;
     private final DrivePairs.Bounds driveBounds;
-    private final DrivePairs drivesAtRoot;
-    private DrivePairs drivesBesidePair;
-    private DrivePairs drivesOnBoard;
-    private final Map<Outlook.Pair, Map<Integer, DrivePairs>> drivesKnown = new IdentityHashMap<>();
-    private boolean pairReckoned;
+    private final DrivePairs[] drives = new DrivePairs[LEVELS + 1];
+    private final Map<Outlook.Pair, Map<DrivesKey, DrivePairs>> drivesKnown =
+            new IdentityHashMap<>();
     private final long[][] leastSum;
     private final double[][][] netSum;
     private final long[] leastWith;
@@ -98,8 +127,19 @@ final class OpenSlots {
         this.outlook = problem.tables().outlook(problem);
         this.worth = worth;
         this.sets = sets;
+        this.caseLevel = levelOf(Slot.CASE);
+        this.coolerLevel = levelOf(Slot.COOLER);
+        this.memoryLevel = levelOf(Slot.MEMORY);
+        this.warm =
+                objective.perPoint() > 0
+                        && levelOf(Slot.SUPPLY) < memoryLevel
+                        && memoryLevel < caseLevel
+                        && caseLevel < coolerLevel;
+        this.bothSheltering = new int[] {caseLevel, coolerLevel};
+        this.warmSlots = new int[] {memoryLevel, caseLevel, coolerLevel};
         this.firstDrive = levelOf(Slot.DRIVE);
         this.secondDrive = levelOf(Slot.SECOND_DRIVE);
+        this.bothDrives = new int[] {firstDrive, secondDrive};
         this.least = new long[LEVELS + 1][LEVELS][sets];
         this.net = new double[LEVELS + 1][LEVELS][worth.length][sets];
         this.spent = new long[LEVELS + 1][sets];
@@ -116,7 +156,9 @@ final class OpenSlots {
                         problem.assessor(), problem.candidates(), objective.perPoint() == 0);
         for (int level = 0; level < LEVELS; level++) {
             tables[level] = table(order.get(level));
-            List<List<Slot>> rounds = RECKONED_BEHIND.getOrDefault(order.get(level), List.of());
+            List<List<Slot>> rounds =
+                    (objective.perPoint() > 0 ? RECKONED_BEHIND : RECKONED_FOR_MONEY)
+                            .getOrDefault(order.get(level), List.of());
             for (int round = 0; round < ROUNDS; round++) {
                 reckoned[level][round] = new double[tables[level].size()];
                 reckonedBehind[level][round] =
@@ -137,10 +179,21 @@ final class OpenSlots {
                             .toArray();
             refresh(0, level);
         }
+        for (int round = 0; round < ROUNDS; round++) {
+            shelters[round] = shelters();
+        }
+        housings = new Housings(tables[memoryLevel], worth, sets, this::shelters);
+        rate = new int[tables[memoryLevel].size()];
+        kitGain = new double[tables[memoryLevel].size()];
+        caseAlone = new double[tables[caseLevel].size()];
+        caseMost = new double[tables[caseLevel].size()];
         driveBounds =
                 new DrivePairs.Bounds(tables[firstDrive], tables[secondDrive], pairs, worth, sets);
-        drivesAtRoot = drives(0, DrivePairs.NO_LOSS);
-        drivesBesidePair = drivesAtRoot;
+        Arrays.fill(drives, drives(0, DrivePairs.NO_LOSS));
+    }
+
+    private Shelters shelters() {
+        return new Shelters(tables[caseLevel], tables[coolerLevel], pairs, worth, sets);
     }
 
     private SlotTable table(Slot slot) {
@@ -208,7 +261,12 @@ final class OpenSlots {
     Bounder.AliveSets lookAt(int level, int index) {
         aliveWith.copyOf(alive[level]);
         if (level == firstDrive) {
-            lookAtDrive(level, drives(level), index);
+            lookAtFirst(level, bothDrives, drives[level], index);
+            return aliveWith;
+        }
+        int[] housed = housed(level);
+        if (housed != null && housed[0] == level) {
+            lookAtFirst(level, housed, housing(level), index);
             return aliveWith;
         }
         long[] minor = tables[level].candidate(index).minorBySet();
@@ -227,39 +285,45 @@ final class OpenSlots {
         return aliveWith;
     }
 
-    /** A first drive with the second one that goes best with it. */
-    private void lookAtDrive(int level, DrivePairs drives, int index) {
+    /** The first of some coupled slots with whatever goes best with it in the others. */
+    private void lookAtFirst(int level, int[] slots, Couple couple, int index) {
         for (int k = 0; k < aliveWith.count(); k++) {
             int s = aliveWith.get(k);
             leastWith[s] =
                     leastSum[level][s]
-                            - Math.min(least[level][firstDrive][s], Pricing.notToBeHad())
-                            - Math.min(least[level][secondDrive][s], Pricing.notToBeHad())
-                            - drivesMore(level, s)
-                            + Math.min(drives.leastWith(index, s), Pricing.notToBeHad());
+                            - leastApart(level, slots, s)
+                            - more(level, slots, couple, s)
+                            + Math.min(couple.leastWith(index, s), Pricing.notToBeHad());
             for (int w = 0; w < worth.length; w++) {
                 netWith[w][s] =
                         netSum[level][w][s]
-                                - net[level][firstDrive][w][s]
-                                - net[level][secondDrive][w][s]
-                                - drivesLess(level, w, s)
-                                + drives.netWith(index, w, s);
+                                - netApart(level, slots, w, s)
+                                - less(level, slots, couple, w, s)
+                                + couple.netWith(index, w, s);
             }
         }
     }
 
-    /** What is known of both drives together at a level where both are open. */
-    private DrivePairs drives(int level) {
-        int board = levelOf(Slot.BOARD);
-        boolean onBoard = level > board + 1 || (level == board + 1 && behindReckoned[board]);
-        return onBoard && objective.perPoint() > 0
-                ? drivesOnBoard
-                : pairReckoned && level >= PAIR ? drivesBesidePair : drivesAtRoot;
+    /** Levels of the slots that {@link #housing} couples at a level; null for none. */
+    private int[] housed(int level) {
+        if (level > caseLevel || caseLevel > coolerLevel || round(level, caseLevel) < 0) {
+            return null;
+        }
+        return warm && level <= memoryLevel ? warmSlots : bothSheltering;
+    }
+
+    /** What is known of case and cooler together, and of memory with them, while they are open. */
+    private Couple housing(int level) {
+        if (!warm) {
+            return shelters[round(level, caseLevel)];
+        }
+        return level <= memoryLevel ? housings : housings.shelters(kit);
     }
 
     /** Goes from a level to the next by a candidate; false when that leaves a slot without any. */
     boolean push(int level, Candidate candidate) {
         gained[level + 1] = gained[level] + tables[level].gain(candidate.index());
+        drives[level + 1] = drives[level];
         behindReckoned[level] = false;
         for (int s = 0; s < spent[level].length; s++) {
             spent[level + 1][s] = spent[level][s] + candidate.minorBySet()[s];
@@ -403,15 +467,19 @@ final class OpenSlots {
 
     /** What the candidates of an open slot lose as far as a level knows; null when nothing. */
     private double[] losses(int level, int open) {
-        if (objective.perPoint() > 0) {
-            for (int round = ROUNDS - 1; round >= 0; round--) {
-                int behind = reckonedBehind[open][round];
-                if (level > behind + 1 || (level == behind + 1 && behindReckoned[behind])) {
-                    return reckoned[open][round];
-                }
+        int round = objective.perPoint() > 0 ? round(level, open) : -1;
+        return round >= 0 ? reckoned[open][round] : level >= PAIR ? besidePair[open] : null;
+    }
+
+    /** The last round of reckoning that a level has seen of an open slot; -1 for none. */
+    private int round(int level, int open) {
+        for (int round = ROUNDS - 1; round >= 0; round--) {
+            int behind = reckonedBehind[open][round];
+            if (level > behind + 1 || (level == behind + 1 && behindReckoned[behind])) {
+                return round;
             }
         }
-        return level >= PAIR ? besidePair[open] : null;
+        return -1;
     }
 
     /** Points of a candidate of an open slot, as far as a level knows. */
@@ -453,7 +521,7 @@ final class OpenSlots {
         for (Slot slot : LOSING) {
             besidePair[levelOf(slot)] = null;
         }
-        pairReckoned = false;
+        drives[PAIR] = drives[0];
     }
 
     /** Reckons what the candidates lose beside the processor and the card that are decided. */
@@ -466,11 +534,8 @@ final class OpenSlots {
             besidePair[open] = outlook.lossesBesidePair(slot, unfinished);
             refreshWithLosses(PAIR, open);
         }
-        pairReckoned = true;
         if (outlook.drivesMatter()) {
-            drivesBesidePair =
-                    drivesKnown(unfinished)
-                            .computeIfAbsent(NO_PLACES, any -> drives(PAIR, DrivePairs.NO_LOSS));
+            drives[PAIR] = drives(PAIR, unfinished);
         }
     }
 
@@ -483,23 +548,48 @@ final class OpenSlots {
         for (int open = level + 1; open < LEVELS; open++) {
             for (int round = 0; round < ROUNDS; round++) {
                 if (reckonedBehind[open][round] == level
-                        && !reckon(level, open, reckoned[open][round], unfinished)) {
+                        && (round + 1 == ROUNDS || reckonedBehind[open][round + 1] != level)
+                        && (!reckon(level, open, reckoned[open][round], unfinished)
+                                || !reckonHousing(level, open, round, unfinished))) {
                     return false;
                 }
             }
         }
-        if (order.get(level) == Slot.BOARD && level < firstDrive && objective.perPoint() > 0) {
-            drivesOnBoard =
-                    drivesKnown(unfinished)
-                            .computeIfAbsent(
-                                    outlook.room().m2Places(unfinished),
-                                    any -> drivesOnBoard(unfinished));
+        if (level + 1 <= firstDrive) {
+            drives[level + 1] = drives(level + 1, unfinished);
         }
         return true;
     }
 
-    /** What is known of both drives beside a pair, by places on the board. */
-    private Map<Integer, DrivePairs> drivesKnown(Unfinished unfinished) {
+    /** What is known of both drives depends on what is left of them, and on places on the board. */
+    private record DrivesKey(List<Long> left, int places) {}
+
+    /** Both drives as far as a level knows. */
+    private DrivePairs drives(int level, Unfinished unfinished) {
+        List<Long> left = new ArrayList<>();
+        for (int slot : bothDrives) {
+            for (long word : domains[level][slot]) {
+                left.add(word);
+            }
+        }
+        boolean placed = objective.perPoint() > 0 && unfinished.has(Slot.BOARD);
+        int places = placed ? outlook.room().m2Places(unfinished) : NO_PLACES;
+        return drivesKnown(unfinished)
+                .computeIfAbsent(
+                        new DrivesKey(left, places),
+                        any ->
+                                drives(
+                                        level,
+                                        placed
+                                                ? (first, second) ->
+                                                        outlook.losses()
+                                                                .drivesRoom(
+                                                                        unfinished, first, second)
+                                                : DrivePairs.NO_LOSS));
+    }
+
+    /** What is known of both drives beside a pair. */
+    private Map<DrivesKey, DrivePairs> drivesKnown(Unfinished unfinished) {
         if (drivesKnown.size() > MOST_KNOWN) {
             drivesKnown.clear();
         }
@@ -511,22 +601,12 @@ final class OpenSlots {
         double[] gain = new double[tables[firstDrive].size()];
         for (int i = 0; i < gain.length; i++) {
             gain[i] =
-                    level == 0
+                    besidePair[firstDrive] == null
                             ? tables[firstDrive].openGain(i)
                             : tables[firstDrive].gain(i) + besidePair[firstDrive][i];
         }
         return driveBounds.of(
                 domains[level][firstDrive], domains[level][secondDrive], gain, places);
-    }
-
-    /**
-     * Both drives on the board that is decided. Drives that do not matter to speed lose the same
-     * beside every pair, on all boards with as many places.
-     */
-    private DrivePairs drivesOnBoard(Unfinished unfinished) {
-        return drives(
-                outlook.drivesMatter() ? PAIR : 0,
-                (first, second) -> outlook.losses().drivesRoom(unfinished, first, second));
     }
 
     private boolean reckon(int level, int open, double[] losses, Unfinished unfinished) {
@@ -553,6 +633,83 @@ final class OpenSlots {
         return true;
     }
 
+    /** Cases and coolers together; what is left of the coolers is known by now. */
+    private boolean reckonHousing(int level, int open, int round, Unfinished unfinished) {
+        if (open != caseLevel || caseLevel > coolerLevel) {
+            return true;
+        }
+        if (!warm) {
+            long[] cases = domains[level + 1][caseLevel];
+            if (shelter(level, shelters[round], cases, unfinished)) {
+                refresh(level + 1, caseLevel);
+            }
+            return !SlotTable.empty(cases);
+        }
+        if (round > 0) {
+            kit = unfinished.choices()[Slot.MEMORY.ordinal()].index();
+            long[] left = housings.casesLeft(kit);
+            return keep(level + 1, caseLevel, i -> SlotTable.has(left, i));
+        }
+        SlotTable kits = tables[memoryLevel];
+        long[] kitsLeft = domains[level + 1][memoryLevel];
+        for (int m = 0; m < kits.size(); m++) {
+            if (SlotTable.has(kitsLeft, m)) {
+                rate[m] = outlook.rateWith(unfinished, kits.candidate(m));
+                kitGain[m] = openGain(level + 1, memoryLevel, m);
+            }
+        }
+        boolean out =
+                housings.fill(
+                        alive[parent(level + 1)],
+                        kitsLeft,
+                        rate,
+                        kitGain,
+                        domains[level + 1][caseLevel],
+                        (shelters, m, cases) -> {
+                            unfinished.decide(kits.candidate(m));
+                            shelter(level, shelters, cases, unfinished);
+                            unfinished.undo(Slot.MEMORY);
+                        });
+        if (out) {
+            refresh(level + 1, memoryLevel);
+        }
+        return !SlotTable.empty(kitsLeft);
+    }
+
+    /** Whether some case was taken out. */
+    private boolean shelter(int level, Shelters shelters, long[] left, Unfinished unfinished) {
+        SlotTable cases = tables[caseLevel];
+        for (int i = 0; objective.perPoint() > 0 && i < cases.size(); i++) {
+            if (SlotTable.has(left, i)) {
+                Candidate candidate = cases.candidate(i);
+                caseAlone[i] =
+                        cases.gain(i)
+                                + outlook.losses()
+                                        .caseAlone(unfinished, candidate, besidePair[caseLevel][i]);
+                caseMost[i] = caseAlone[i] + outlook.losses().caseSound(unfinished, candidate);
+            }
+        }
+        boolean out =
+                shelters.fill(
+                        alive[parent(level + 1)],
+                        left,
+                        domains[level + 1][coolerLevel],
+                        caseAlone,
+                        caseMost,
+                        least[level + 1][coolerLevel],
+                        net[level + 1][coolerLevel],
+                        pcCase -> {
+                            unfinished.decide(cases.candidate(pcCase));
+                            return cooler ->
+                                    outlook.losses()
+                                            .cooler(
+                                                    unfinished,
+                                                    tables[coolerLevel].candidate(cooler));
+                        });
+        unfinished.undo(Slot.CASE);
+        return out;
+    }
+
     private double loss(Slot slot, int open, Candidate candidate, Unfinished unfinished) {
         return switch (slot) {
             case MEMORY -> outlook.losses().memory(unfinished, candidate);
@@ -561,7 +718,11 @@ final class OpenSlots {
                             + besidePair[open][candidate.index()];
             case CASE ->
                     outlook.losses()
-                            .pcCase(unfinished, candidate, besidePair[open][candidate.index()]);
+                                    .caseAlone(
+                                            unfinished,
+                                            candidate,
+                                            besidePair[open][candidate.index()])
+                            + outlook.losses().caseSound(unfinished, candidate);
             case SECOND_DRIVE ->
                     outlook.losses().watts(candidate)
                             + outlook.losses()
@@ -570,6 +731,7 @@ final class OpenSlots {
                                             unfinished.choices()[Slot.DRIVE.ordinal()],
                                             candidate);
             case COOLER -> outlook.losses().cooler(unfinished, candidate);
+            case FANS -> outlook.losses().fans(unfinished, candidate);
             default -> 0;
         };
     }
@@ -600,33 +762,53 @@ final class OpenSlots {
         for (int open = level; open < LEVELS; open++) {
             sum += Math.min(least[level][open][s], Pricing.notToBeHad());
         }
-        leastSum[level][s] = sum + drivesMore(level, s);
+        Couple bothDriven = level <= firstDrive ? drives[level] : null;
+        int[] housed = housed(level);
+        Couple housing = housed == null ? null : housing(level);
+        leastSum[level][s] =
+                sum + more(level, bothDrives, bothDriven, s) + more(level, housed, housing, s);
         for (int w = 0; w < worth.length; w++) {
             double most = 0;
             for (int open = level; open < LEVELS; open++) {
                 most += net[level][open][w][s];
             }
-            netSum[level][w][s] = most + drivesLess(level, w, s);
+            netSum[level][w][s] =
+                    most
+                            + less(level, bothDrives, bothDriven, w, s)
+                            + less(level, housed, housing, w, s);
         }
     }
 
-    /** What both drives cost more together than apart, while both are open. */
-    private long drivesMore(int level, int s) {
-        if (level > firstDrive) {
-            return 0;
-        }
-        long apart =
-                Math.min(least[level][firstDrive][s], Pricing.notToBeHad())
-                        + Math.min(least[level][secondDrive][s], Pricing.notToBeHad());
-        return Math.max(0, Math.min(drives(level).least(s), Pricing.notToBeHad()) - apart);
+    /** What coupled slots cost more together than apart, while all are open. */
+    private long more(int level, int[] slots, Couple couple, int s) {
+        return couple == null
+                ? 0
+                : Math.max(
+                        0,
+                        Math.min(couple.least(s), Pricing.notToBeHad())
+                                - leastApart(level, slots, s));
     }
 
-    /** What both drives gain together over what they gain apart, while both are open; 0 or less. */
-    private double drivesLess(int level, int w, int s) {
-        if (level > firstDrive) {
-            return 0;
+    private long leastApart(int level, int[] slots, int s) {
+        long apart = 0;
+        for (int slot : slots) {
+            apart += Math.min(least[level][slot][s], Pricing.notToBeHad());
         }
-        double apart = net[level][firstDrive][w][s] + net[level][secondDrive][w][s];
-        return Math.min(0, drives(level).net(w, s) - apart);
+        return apart;
+    }
+
+    /** What coupled slots gain together over what they gain apart, while all are open; 0 or less. */
+    private double less(int level, int[] slots, Couple couple, int w, int s) {
+        return couple == null
+                ? 0
+                : Math.min(0, couple.net(w, s) - netApart(level, slots, w, s));
+    }
+
+    private double netApart(int level, int[] slots, int w, int s) {
+        double apart = 0;
+        for (int slot : slots) {
+            apart += net[level][slot][w][s];
+        }
+        return apart;
     }
 }

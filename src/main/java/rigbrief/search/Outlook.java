@@ -108,7 +108,7 @@ final class Outlook {
         private final double workloadsShare;
         private double leastLevelDba;
         private boolean casesSeen;
-        private final Map<SoundOutlook.Shelter, Double> inCase = new HashMap<>();
+        private final Map<Integer, SoundOutlook.Levels> levels = new HashMap<>();
         private final boolean hopeless;
         private final Map<Slot, double[]> losses = new EnumMap<>(Slot.class);
         private final Map<SoundOutlook.Shelter, Double> sheltered = new HashMap<>();
@@ -141,9 +141,9 @@ final class Outlook {
             return leastLevelDba;
         }
 
-        /** Least levels in a case, as far as they were asked for. */
-        Map<SoundOutlook.Shelter, Double> inCase() {
-            return inCase;
+        /** Least levels in cases, by memory rate. */
+        Map<Integer, SoundOutlook.Levels> levels() {
+            return levels;
         }
 
         /** Least levels in a case with a cooler, as far as they were asked for. */
