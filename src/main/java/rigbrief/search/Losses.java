@@ -313,11 +313,19 @@ final class Losses {
     }
 
     /**
-     * What a cooler loses in a case that is decided; minus infinity where it gets too hot or too
-     * loud.
+     * What a cooler loses in a case that is decided with the best fans; minus infinity where it
+     * gets too hot or too loud.
      */
     double cooler(Unfinished it, Candidate candidate) {
-        double level = outlook.sound().levelWithCooler(it, candidate);
+        return inCase(it, candidate, outlook.sound().levelWithCooler(it, candidate));
+    }
+
+    /** The same without any fans added to those of the case. */
+    double bareCooler(Unfinished it, Candidate candidate) {
+        return inCase(it, candidate, outlook.sound().levelBare(it, candidate));
+    }
+
+    private double inCase(Unfinished it, Candidate candidate, double level) {
         if (level == Double.POSITIVE_INFINITY
                 || outlook.sound().tooLoud(outlook.sound().atSeat(it, level))) {
             return Double.NEGATIVE_INFINITY;

@@ -98,8 +98,15 @@ final class OpenSlots {
     private final int memoryLevel;
     private final boolean warm;
     private final int[] bothDrives;
-    private final int[] bothSheltering;
-    private final int[] warmSlots;
+    private final int fansLevel;
+    private final boolean fansFollow;
+    private final int[] sheltering;
+    private final int[] cooling;
+    private final int[] warming;
+    private final FansApart fans;
+    private final Coolings coolings;
+    private final long[] leastInside;
+    private final double[][] netInside;
     private final Shelters[] shelters = new Shelters[ROUNDS];
     private final Housings housings;
     private final int[] rate;
@@ -135,8 +142,11 @@ final class OpenSlots {
                         && levelOf(Slot.SUPPLY) < memoryLevel
                         && memoryLevel < caseLevel
                         && caseLevel < coolerLevel;
-        this.bothSheltering = new int[] {caseLevel, coolerLevel};
-        this.warmSlots = new int[] {memoryLevel, caseLevel, coolerLevel};
+        this.fansLevel = levelOf(Slot.FANS);
+        this.fansFollow = coolerLevel < fansLevel;
+        this.sheltering = new int[] {caseLevel, coolerLevel, fansLevel};
+        this.cooling = new int[] {coolerLevel, fansLevel};
+        this.warming = new int[] {memoryLevel, caseLevel, coolerLevel, fansLevel};
         this.firstDrive = levelOf(Slot.DRIVE);
         this.secondDrive = levelOf(Slot.SECOND_DRIVE);
         this.bothDrives = new int[] {firstDrive, secondDrive};
@@ -179,6 +189,10 @@ final class OpenSlots {
                             .toArray();
             refresh(0, level);
         }
+        fans = new FansApart(tables[fansLevel], worth, sets);
+        coolings = new Coolings(tables[coolerLevel], worth, sets, fans);
+        leastInside = new long[sets];
+        netInside = new double[worth.length][sets];
         for (int round = 0; round < ROUNDS; round++) {
             shelters[round] = shelters();
         }
@@ -193,7 +207,8 @@ final class OpenSlots {
     }
 
     private Shelters shelters() {
-        return new Shelters(tables[caseLevel], tables[coolerLevel], pairs, worth, sets);
+        return new Shelters(
+                tables[caseLevel], tables[coolerLevel], pairs, worth, sets, fans);
     }
 
     private SlotTable table(Slot slot) {
@@ -306,14 +321,22 @@ final class OpenSlots {
 
     /** Levels of the slots that {@link #housing} couples at a level; null for none. */
     private int[] housed(int level) {
-        if (level > caseLevel || caseLevel > coolerLevel || round(level, caseLevel) < 0) {
+        if (caseLevel > coolerLevel || !fansFollow || level > coolerLevel) {
             return null;
         }
-        return warm && level <= memoryLevel ? warmSlots : bothSheltering;
+        if (level > caseLevel) {
+            return objective.perPoint() > 0 && round(level, coolerLevel) == ROUNDS - 1
+                    ? cooling
+                    : null;
+        }
+        return round(level, caseLevel) < 0 ? null : warm && level <= memoryLevel ? warming : sheltering;
     }
 
-    /** What is known of case and cooler together, and of memory with them, while they are open. */
+    /** What is known of cooler and fans together, of case and memory with them, while all are open. */
     private Couple housing(int level) {
+        if (level > caseLevel) {
+            return coolings;
+        }
         if (!warm) {
             return shelters[round(level, caseLevel)];
         }
@@ -550,7 +573,8 @@ final class OpenSlots {
                 if (reckonedBehind[open][round] == level
                         && (round + 1 == ROUNDS || reckonedBehind[open][round + 1] != level)
                         && (!reckon(level, open, reckoned[open][round], unfinished)
-                                || !reckonHousing(level, open, round, unfinished))) {
+                                || !reckonHousing(level, open, round, unfinished)
+                                || !reckonCoolings(level, open, round, unfinished))) {
                     return false;
                 }
             }
@@ -633,9 +657,42 @@ final class OpenSlots {
         return true;
     }
 
+    /** Coolers with fans in the case that is decided. */
+    private boolean reckonCoolings(int level, int open, int round, Unfinished unfinished) {
+        if (open != coolerLevel
+                || round < ROUNDS - 1
+                || objective.perPoint() == 0
+                || caseLevel > coolerLevel
+                || !fansFollow) {
+            return true;
+        }
+        Bounder.AliveSets left = alive[parent(level + 1)];
+        fans.take(left, domains[level + 1][fansLevel]);
+        coolings.clear(left);
+        return keep(
+                level + 1,
+                coolerLevel,
+                cooler -> coolings.take(left, cooler, inside(unfinished)));
+    }
+
+    private Coolings.Inside inside(Unfinished unfinished) {
+        SlotTable coolers = tables[coolerLevel];
+        return new Coolings.Inside() {
+            @Override
+            public double best(int cooler) {
+                return outlook.losses().cooler(unfinished, coolers.candidate(cooler));
+            }
+
+            @Override
+            public double bare(int cooler) {
+                return outlook.losses().bareCooler(unfinished, coolers.candidate(cooler));
+            }
+        };
+    }
+
     /** Cases and coolers together; what is left of the coolers is known by now. */
     private boolean reckonHousing(int level, int open, int round, Unfinished unfinished) {
-        if (open != caseLevel || caseLevel > coolerLevel) {
+        if (open != caseLevel || caseLevel > coolerLevel || !fansFollow) {
             return true;
         }
         if (!warm) {
@@ -689,22 +746,28 @@ final class OpenSlots {
                 caseMost[i] = caseAlone[i] + outlook.losses().caseSound(unfinished, candidate);
             }
         }
+        Bounder.AliveSets sets = alive[parent(level + 1)];
+        fans.take(sets, domains[level + 1][fansLevel]);
+        for (int k = 0; k < sets.count(); k++) {
+            int s = sets.get(k);
+            leastInside[s] = leastApart(level + 1, cooling, s);
+            for (int w = 0; w < worth.length; w++) {
+                netInside[w][s] = netApart(level + 1, cooling, w, s);
+            }
+        }
+        Coolings.Inside inside = inside(unfinished);
         boolean out =
                 shelters.fill(
-                        alive[parent(level + 1)],
+                        sets,
                         left,
                         domains[level + 1][coolerLevel],
                         caseAlone,
                         caseMost,
-                        least[level + 1][coolerLevel],
-                        net[level + 1][coolerLevel],
+                        leastInside,
+                        netInside,
                         pcCase -> {
                             unfinished.decide(cases.candidate(pcCase));
-                            return cooler ->
-                                    outlook.losses()
-                                            .cooler(
-                                                    unfinished,
-                                                    tables[coolerLevel].candidate(cooler));
+                            return inside;
                         });
         unfinished.undo(Slot.CASE);
         return out;

@@ -12,14 +12,9 @@ import rigbrief.part.Slot;
  * a cooler likewise. Mutable: filled anew whenever what it depends on is decided anew.
  */
 final class Shelters implements Couple {
-    /** What the coolers of one case lose there; minus infinity where one won't do. */
-    interface Inside {
-        double loss(int cooler);
-    }
-
     /** Goes into a case, and out of it. */
     interface Door {
-        Inside into(int pcCase);
+        Coolings.Inside into(int pcCase);
     }
 
     private final SlotTable cases;
@@ -31,10 +26,15 @@ final class Shelters implements Couple {
     private final double[][] net;
     private final long[][] leastWith;
     private final double[][][] netWith;
-    private final long[] leastCooler;
-    private final double[][] netCooler;
+    private final Coolings inside;
 
-    Shelters(SlotTable cases, SlotTable coolers, PairTable pairs, double[] worth, int sets) {
+    Shelters(
+            SlotTable cases,
+            SlotTable coolers,
+            PairTable pairs,
+            double[] worth,
+            int sets,
+            FansApart fans) {
         this.cases = cases;
         this.coolers = coolers;
         this.pairs = pairs;
@@ -49,8 +49,7 @@ final class Shelters implements Couple {
         this.net = new double[worth.length][sets];
         this.leastWith = new long[cases.size()][sets];
         this.netWith = new double[cases.size()][worth.length][sets];
-        this.leastCooler = new long[sets];
-        this.netCooler = new double[worth.length][sets];
+        this.inside = new Coolings(coolers, worth, sets, fans);
     }
 
     @Override
@@ -82,8 +81,8 @@ final class Shelters implements Couple {
      * @param coolerLeft coolers that are left
      * @param alone points of each case but for its sound
      * @param most points of each case with the sound of its best cooler
-     * @param leastApart least price of a cooler, by set
-     * @param netApart most net gain of a cooler, by worth and set
+     * @param leastApart least price of cooler and fans apart, by set
+     * @param netApart most net gain of cooler and fans apart, by worth and set
      * @return whether a case was taken out
      */
     boolean fill(
@@ -114,7 +113,7 @@ final class Shelters implements Couple {
         boolean out = false;
         for (int c : order) {
             if (passes(alive, leastWith[c], netWith[c], least, net)) {
-                if (!look(alive, c, coolerLeft, alone[c], door.into(c))) {
+                if (!look(alive, c, coolerLeft, alone[c], most[c] - alone[c], door.into(c))) {
                     caseLeft[c >> 6] &= ~(1L << c);
                     out = true;
                     continue;
@@ -176,57 +175,30 @@ final class Shelters implements Couple {
 
     /** A case with those of its coolers that do; false when none does. */
     private boolean look(
-            Bounder.AliveSets alive, int c, long[] coolerLeft, double alone, Inside inside) {
+            Bounder.AliveSets alive,
+            int c,
+            long[] coolerLeft,
+            double alone,
+            double best,
+            Coolings.Inside door) {
         long[] row = pairs.row(cases.candidate(c), Slot.COOLER);
-        clear(alive, leastCooler, netCooler);
+        inside.clear(alive);
         boolean any = false;
         for (int k : coolersByPrice) {
             boolean fits =
                     SlotTable.has(coolerLeft, k) && (row == null || SlotTable.has(row, k));
-            if (fits && (!any || couldPass(alive, k, coolers.gain(k)))) {
-                double loss = inside.loss(k);
-                if (loss != Double.NEGATIVE_INFINITY) {
-                    any = true;
-                    take(alive, k, coolers.gain(k) + loss);
-                }
+            if (fits && (!any || inside.couldPass(alive, k, coolers.gain(k) + best))) {
+                any |= inside.take(alive, k, door);
             }
         }
         long[] minor = cases.candidate(c).minorBySet();
         for (int k = 0; any && k < alive.count(); k++) {
             int s = alive.get(k);
-            leastWith[c][s] = minor[s] + leastCooler[s];
+            leastWith[c][s] = minor[s] + inside.least(s);
             for (int w = 0; w < worth.length; w++) {
-                netWith[c][w][s] = alone - worth[w] * minor[s] + netCooler[w][s];
+                netWith[c][w][s] = alone - worth[w] * minor[s] + inside.net(w, s);
             }
         }
         return any;
-    }
-
-    /** Whether a cooler could be better than those seen for some figure, did it lose nothing. */
-    private boolean couldPass(Bounder.AliveSets alive, int cooler, double gain) {
-        long[] minor = coolers.candidate(cooler).minorBySet();
-        for (int k = 0; k < alive.count(); k++) {
-            int s = alive.get(k);
-            if (minor[s] < leastCooler[s]) {
-                return true;
-            }
-            for (int w = 0; w < worth.length; w++) {
-                if (gain - worth[w] * minor[s] > netCooler[w][s]) {
-                    return true;
-                }
-            }
-        }
-        return false;
-    }
-
-    private void take(Bounder.AliveSets alive, int cooler, double gain) {
-        long[] minor = coolers.candidate(cooler).minorBySet();
-        for (int k = 0; k < alive.count(); k++) {
-            int s = alive.get(k);
-            leastCooler[s] = Math.min(leastCooler[s], minor[s]);
-            for (int w = 0; w < worth.length; w++) {
-                netCooler[w][s] = Math.max(netCooler[w][s], gain - worth[w] * minor[s]);
-            }
-        }
     }
 }

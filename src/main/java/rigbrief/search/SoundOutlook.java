@@ -49,6 +49,7 @@ final class SoundOutlook {
     private final int[] likeCase;
     private final int[] likeCooler;
     private final int[] likeFans;
+    private final Candidate noFans;
 
     SoundOutlook(Problem problem, Foresight foresight, Outlook outlook) {
         this.problem = problem;
@@ -79,6 +80,11 @@ final class SoundOutlook {
         this.likeCooler =
                 problem.candidates().of(Slot.COOLER).stream().mapToInt(this::likeCooler).toArray();
         this.likeFans = likeFans(problem.candidates().of(Slot.FANS));
+        this.noFans =
+                problem.candidates().of(Slot.FANS).stream()
+                        .filter(Candidate::none)
+                        .findFirst()
+                        .orElse(null);
     }
 
     private static int[] likeFans(List<Candidate> candidates) {
@@ -207,21 +213,23 @@ final class SoundOutlook {
     static final class Levels {
         private final double[] best;
         private final double[][] withCooler;
+        private final double[][] bare;
         private final int coolers;
 
         private Levels(int cases, int coolers) {
             best = new double[cases];
             Arrays.fill(best, Double.NaN);
             withCooler = new double[cases][];
+            bare = new double[cases][];
             this.coolers = coolers;
         }
 
-        private double[] in(int pcCase) {
-            if (withCooler[pcCase] == null) {
-                withCooler[pcCase] = new double[coolers];
-                Arrays.fill(withCooler[pcCase], Double.NaN);
+        private double[] in(double[][] levels, int pcCase) {
+            if (levels[pcCase] == null) {
+                levels[pcCase] = new double[coolers];
+                Arrays.fill(levels[pcCase], Double.NaN);
             }
-            return withCooler[pcCase];
+            return levels[pcCase];
         }
 
         /** Least level in each case with the best cooler. */
@@ -290,12 +298,22 @@ final class SoundOutlook {
      * once for a pair and a memory rate, so without regard to what else memory is.
      */
     double levelWithCooler(Unfinished it, Candidate cooler) {
+        Levels levels = levels(it);
+        return level(levels, levels.withCooler, it, cooler, null);
+    }
+
+    /** The same without any fans added to those of the case. */
+    double levelBare(Unfinished it, Candidate cooler) {
+        Levels levels = levels(it);
+        return level(levels, levels.bare, it, cooler, noFans);
+    }
+
+    private double level(
+            Levels levels, double[][] of, Unfinished it, Candidate cooler, Candidate fans) {
         int k = likeCooler[cooler.index()];
-        double[] known =
-                levels(it).in(likeCase[it.choices()[Slot.CASE.ordinal()].index()]);
+        double[] known = levels.in(of, likeCase[it.choices()[Slot.CASE.ordinal()].index()]);
         if (Double.isNaN(known[k])) {
-            known[k] =
-                    computeSheltered(it, outlook.bounds(it, it.pair()), cooler, null, false);
+            known[k] = computeSheltered(it, outlook.bounds(it, it.pair()), cooler, fans, false);
         }
         return known[k];
     }
