@@ -172,6 +172,37 @@ public final class Foresight {
     }
 
     /**
+     * Memory rates, in MT/s, halved for a single module.
+     *
+     * @param least least of them
+     * @param most most of them
+     */
+    public record Rates(int least, int most) {}
+
+    /** The same bounds, with the least power at any memory rate out of some. */
+    public Pair atRates(Pair pair, Processor processor, Graphics graphics, Rates rates) {
+        double processorW = Double.MAX_VALUE;
+        double cardW = Double.MAX_VALUE;
+        for (int mts : reachable(processor)) {
+            if (rates.least() <= mts && mts <= rates.most()) {
+                Pair at = atRate(pair, processor, graphics, mts);
+                processorW = Math.min(processorW, at.processorW());
+                cardW = Math.min(cardW, at.cardW());
+            }
+        }
+        return processorW == Double.MAX_VALUE
+                ? pair
+                : new Pair(
+                        pair.best(),
+                        processorW,
+                        cardW,
+                        pair.sustainedW(),
+                        pair.loadW(),
+                        pair.idleW(),
+                        pair.kwhPerYear());
+    }
+
+    /**
      * The least energy a year, in kWh, that so much more load takes, with any supply.
      *
      * @param moreLoadW more load at work, in W
@@ -365,9 +396,14 @@ public final class Foresight {
     public double withSupply(double levelDba, Pair pair, Supply supply, double dampingDb) {
         double supplyDba =
                 SoundDistance.atSeatDba(
-                        ClimateModel.leastSupplyDba(supply, pair.loadW()) - dampingDb,
+                        supplyDba(pair, supply) - dampingDb,
                         assessor.brief().noise().seatDistanceM());
         return SoundSum.dba(levelDba, supplyDba);
+    }
+
+    /** Least sound of a supply at its own place, in dB(A), with a pair at work. */
+    public double supplyDba(Pair pair, Supply supply) {
+        return ClimateModel.leastSupplyDba(supply, pair.loadW());
     }
 
     /**

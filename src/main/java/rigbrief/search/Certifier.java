@@ -312,6 +312,9 @@ public final class Certifier {
             if (looks >= 2) {
                 slots.reckonLosses(unfinished);
             }
+            if (looks == LOOKS && !slots.reckonFeeds(unfinished)) {
+                return Bounder.IMPOSSIBLE;
+            }
         }
         return bound(PAIR);
     }

@@ -333,6 +333,33 @@ final class Losses {
         return watts(candidate) + (quietWeight == 0 ? 0 : sound(it, level));
     }
 
+    /**
+     * What a level in a case that is decided loses beside every supply that sounds no less than one
+     * and no more than another: utility is clipped at both ends, so that between the two it is
+     * first falling and then rising with the supply's sound, and greatest at an end.
+     */
+    double between(Unfinished it, double level, Supply quietest, Supply loudest, double[] open) {
+        if (level == Double.POSITIVE_INFINITY
+                || outlook.sound().tooLoud(outlook.sound().atSeat(it, level, quietest))) {
+            return Double.NEGATIVE_INFINITY;
+        }
+        if (quietWeight == 0) {
+            return 0;
+        }
+        double beside = quiet(outlook.sound().atSeat(it, level, quietest)) - open[0];
+        double besideLoudest = quiet(outlook.sound().atSeat(it, level, loudest)) - open[1];
+        return quietWeight * Math.min(0, Math.max(beside, besideLoudest));
+    }
+
+    /** Utility of the least level beside the pair with each of two supplies, no case decided. */
+    double[] open(Unfinished it, Supply quietest, Supply loudest) {
+        double level = it.pair().leastLevelDba();
+        return new double[] {
+            quiet(outlook.sound().atSeat(it, level, quietest)),
+            quiet(outlook.sound().atSeat(it, level, loudest))
+        };
+    }
+
     /** What fans lose in sound against the best ones, once all but drives is decided. */
     double fans(Unfinished it, Candidate candidate) {
         if (quietWeight == 0) {

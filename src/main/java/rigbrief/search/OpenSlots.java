@@ -11,6 +11,7 @@ import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import rigbrief.assess.Pricing;
 import rigbrief.part.Slot;
+import rigbrief.part.Supply;
 import rigbrief.presolve.Candidate;
 import rigbrief.presolve.Dominance;
 
@@ -103,6 +104,13 @@ final class OpenSlots {
     private final int[] sheltering;
     private final int[] cooling;
     private final int[] warming;
+    private final int supplyLevel;
+    private final int[] feeding;
+    private final Feeds feedsBesidePair;
+    private final Feeds feedsOnBoard;
+    private final Map<Outlook.Pair, Feeds.Known> feedsKnown = new IdentityHashMap<>();
+    private Feeds.Known feeds;
+    private final double[] supplyGain;
     private final FansApart fans;
     private final Coolings coolings;
     private final long[] leastInside;
@@ -147,6 +155,8 @@ final class OpenSlots {
         this.sheltering = new int[] {caseLevel, coolerLevel, fansLevel};
         this.cooling = new int[] {coolerLevel, fansLevel};
         this.warming = new int[] {memoryLevel, caseLevel, coolerLevel, fansLevel};
+        this.supplyLevel = levelOf(Slot.SUPPLY);
+        this.feeding = new int[] {supplyLevel, memoryLevel, caseLevel, coolerLevel, fansLevel};
         this.firstDrive = levelOf(Slot.DRIVE);
         this.secondDrive = levelOf(Slot.SECOND_DRIVE);
         this.bothDrives = new int[] {firstDrive, secondDrive};
@@ -199,6 +209,9 @@ final class OpenSlots {
         housings = new Housings(tables[memoryLevel], worth, sets, this::shelters);
         rate = new int[tables[memoryLevel].size()];
         kitGain = new double[tables[memoryLevel].size()];
+        feedsBesidePair = new Feeds(tables[supplyLevel], tables[memoryLevel], worth, sets);
+        feedsOnBoard = new Feeds(tables[supplyLevel], tables[memoryLevel], worth, sets);
+        supplyGain = new double[tables[supplyLevel].size()];
         caseAlone = new double[tables[caseLevel].size()];
         caseMost = new double[tables[caseLevel].size()];
         driveBounds =
@@ -329,13 +342,20 @@ final class OpenSlots {
                     ? cooling
                     : null;
         }
-        return round(level, caseLevel) < 0 ? null : warm && level <= memoryLevel ? warming : sheltering;
+        if (round(level, caseLevel) < 0) {
+            return feeds != null && level >= PAIR && level <= supplyLevel ? feeding : null;
+        }
+        return warm && level <= memoryLevel ? warming : sheltering;
     }
 
     /** What is known of cooler and fans together, of case and memory with them, while all are open. */
     private Couple housing(int level) {
         if (level > caseLevel) {
             return coolings;
+        }
+        if (round(level, caseLevel) < 0) {
+            boolean onBoard = level > PAIR + 1 || (level == PAIR + 1 && behindReckoned[PAIR]);
+            return onBoard ? feedsOnBoard : feedsBesidePair;
         }
         if (!warm) {
             return shelters[round(level, caseLevel)];
@@ -545,6 +565,7 @@ final class OpenSlots {
             besidePair[levelOf(slot)] = null;
         }
         drives[PAIR] = drives[0];
+        feeds = null;
     }
 
     /** Reckons what the candidates lose beside the processor and the card that are decided. */
@@ -578,6 +599,9 @@ final class OpenSlots {
                     return false;
                 }
             }
+        }
+        if (level == PAIR && feeds != null) {
+            fillFeeds(level + 1, feedsOnBoard);
         }
         if (level + 1 <= firstDrive) {
             drives[level + 1] = drives(level + 1, unfinished);
@@ -657,6 +681,114 @@ final class OpenSlots {
         return true;
     }
 
+    /**
+     * Reckons with what supplies and memory leave to case and cooler beside the pair that is
+     * decided, as far as losses are known; false when no case will do.
+     */
+    boolean reckonFeeds(Unfinished unfinished) {
+        if (!warm || !fansFollow) {
+            return true;
+        }
+        feeds = feedsKnown.computeIfAbsent(unfinished.pair(), any -> feeds(unfinished));
+        fillFeeds(PAIR, feedsBesidePair);
+        return true;
+    }
+
+    private void fillFeeds(int level, Feeds into) {
+        for (int i = 0; i < supplyGain.length; i++) {
+            supplyGain[i] = openGain(level, supplyLevel, i);
+        }
+        for (int m = 0; m < kitGain.length; m++) {
+            kitGain[m] = openGain(level, memoryLevel, m);
+        }
+        into.fill(
+                alive[parent(level)],
+                feeds,
+                domains[level][supplyLevel],
+                supplyGain,
+                domains[level][memoryLevel],
+                kitGain);
+    }
+
+    /** Cases, coolers and fans by classes of supplies and kits, over all supplier sets. */
+    private Feeds.Known feeds(Unfinished unfinished) {
+        FeedClasses classes =
+                FeedClasses.of(
+                        unfinished,
+                        outlook.sound(),
+                        tables[supplyLevel],
+                        domains[PAIR][supplyLevel],
+                        tables[memoryLevel],
+                        domains[PAIR][memoryLevel],
+                        tables[PAIR],
+                        domains[PAIR][PAIR]);
+        int rates = classes.rates().size();
+        long[][][] leastOf = new long[classes.supplyClasses()][rates][];
+        double[][][][] netOf = new double[classes.supplyClasses()][rates][][];
+        SlotTable cases = tables[caseLevel];
+        for (int i = 0; i < cases.size(); i++) {
+            if (SlotTable.has(domains[PAIR][caseLevel], i)) {
+                caseAlone[i] = openGain(PAIR, caseLevel, i);
+                // No closer yet: levels are costly and most cases can be told apart without.
+                caseMost[i] = caseAlone[i];
+            }
+        }
+        Bounder.AliveSets all = alive[parent(PAIR)];
+        takeInside(PAIR, all);
+        for (int r = 0; r < rates; r++) {
+            unfinished.assume(classes.rates().get(r));
+            for (int g = 0; g < classes.supplyClasses(); g++) {
+                Coolings.Inside inside =
+                        between(unfinished, classes.quietest(g), classes.loudest(g));
+                Shelters at = shelters[0];
+                at.fill(
+                        all,
+                        domains[PAIR][caseLevel].clone(),
+                        domains[PAIR][coolerLevel],
+                        caseAlone,
+                        caseMost,
+                        leastInside,
+                        netInside,
+                        pcCase -> {
+                            unfinished.decide(cases.candidate(pcCase));
+                            return inside;
+                        });
+                unfinished.undo(Slot.CASE);
+                leastOf[g][r] = new long[sets];
+                netOf[g][r] = new double[worth.length][sets];
+                for (int s = 0; s < sets; s++) {
+                    leastOf[g][r][s] = at.least(s);
+                    for (int w = 0; w < worth.length; w++) {
+                        netOf[g][r][w][s] = at.net(w, s);
+                    }
+                }
+            }
+            unfinished.assume(null);
+        }
+        return new Feeds.Known(classes.supplyClass(), classes.kitClass(), leastOf, netOf);
+    }
+
+    private Coolings.Inside between(Unfinished unfinished, Supply quietest, Supply loudest) {
+        SlotTable coolers = tables[coolerLevel];
+        double[] open = outlook.losses().open(unfinished, quietest, loudest);
+        return new Coolings.Inside() {
+            @Override
+            public double best(int cooler) {
+                return of(cooler, outlook.sound().levelWithCooler(unfinished, coolers.candidate(cooler)));
+            }
+
+            @Override
+            public double bare(int cooler) {
+                return of(cooler, outlook.sound().levelBare(unfinished, coolers.candidate(cooler)));
+            }
+
+            private double of(int cooler, double level) {
+                return outlook.losses().watts(coolers.candidate(cooler))
+                        + outlook.losses().between(unfinished, level, quietest, loudest, open);
+            }
+        };
+    }
+
     /** Coolers with fans in the case that is decided. */
     private boolean reckonCoolings(int level, int open, int round, Unfinished unfinished) {
         if (open != coolerLevel
@@ -733,6 +865,18 @@ final class OpenSlots {
         return !SlotTable.empty(kitsLeft);
     }
 
+    /** What coolers and fans are to be had for apart from each other. */
+    private void takeInside(int level, Bounder.AliveSets sets) {
+        fans.take(sets, domains[level][fansLevel]);
+        for (int k = 0; k < sets.count(); k++) {
+            int s = sets.get(k);
+            leastInside[s] = leastApart(level, cooling, s);
+            for (int w = 0; w < worth.length; w++) {
+                netInside[w][s] = netApart(level, cooling, w, s);
+            }
+        }
+    }
+
     /** Whether some case was taken out. */
     private boolean shelter(int level, Shelters shelters, long[] left, Unfinished unfinished) {
         SlotTable cases = tables[caseLevel];
@@ -747,14 +891,7 @@ final class OpenSlots {
             }
         }
         Bounder.AliveSets sets = alive[parent(level + 1)];
-        fans.take(sets, domains[level + 1][fansLevel]);
-        for (int k = 0; k < sets.count(); k++) {
-            int s = sets.get(k);
-            leastInside[s] = leastApart(level + 1, cooling, s);
-            for (int w = 0; w < worth.length; w++) {
-                netInside[w][s] = netApart(level + 1, cooling, w, s);
-            }
-        }
+        takeInside(level + 1, sets);
         Coolings.Inside inside = inside(unfinished);
         boolean out =
                 shelters.fill(

@@ -108,7 +108,7 @@ final class Outlook {
         private final double workloadsShare;
         private double leastLevelDba;
         private boolean casesSeen;
-        private final Map<Integer, SoundOutlook.Levels> levels = new HashMap<>();
+        private final Map<Foresight.Rates, SoundOutlook.Levels> levels = new HashMap<>();
         private final boolean hopeless;
         private final Map<Slot, double[]> losses = new EnumMap<>(Slot.class);
         private final Map<SoundOutlook.Shelter, Double> sheltered = new HashMap<>();
@@ -141,8 +141,8 @@ final class Outlook {
             return leastLevelDba;
         }
 
-        /** Least levels in cases, by memory rate. */
-        Map<Integer, SoundOutlook.Levels> levels() {
+        /** Least levels in cases, by memory rates. */
+        Map<Foresight.Rates, SoundOutlook.Levels> levels() {
             return levels;
         }
 
@@ -400,6 +400,13 @@ final class Outlook {
 
     /** The pair's bounds; at the memory's own rate once that is decided. */
     Foresight.Pair bounds(Unfinished it, Pair pair) {
+        if (it.assumed() != null) {
+            return foresight.atRates(
+                    pair.bounds,
+                    (Processor) it.part(Slot.PROCESSOR),
+                    (Graphics) it.part(Slot.GRAPHICS),
+                    it.assumed());
+        }
         return it.has(Slot.BOARD) && it.has(Slot.MEMORY)
                 ? foresight.atRate(pair.bounds, it.assessment())
                 : pair.bounds;

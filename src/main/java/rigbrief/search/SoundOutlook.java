@@ -155,6 +155,22 @@ final class SoundOutlook {
                 : level;
     }
 
+    /** A level of fans with the sound of the drive and of a supply that is not decided added. */
+    double atSeat(Unfinished it, double levelDba, Supply supply) {
+        double damping =
+                it.has(Slot.CASE) ? ((PcCase) it.part(Slot.CASE)).dampingDb() : mostDampingDb;
+        return foresight.withSupply(
+                foresight.withDrive(levelDba, leastDriveDba, damping),
+                it.pair().bounds(),
+                supply,
+                damping);
+    }
+
+    /** Sound of a supply at its own place beside a pair, in dB(A). */
+    double supplyDba(Outlook.Pair pair, Supply supply) {
+        return foresight.supplyDba(pair.bounds(), supply);
+    }
+
     /** The least level beside a pair of which nothing else is decided. */
     double openLevelDba(Outlook.Pair pair) {
         return foresight.withDrive(pair.leastLevelDba(), leastDriveDba, mostDampingDb);
@@ -241,13 +257,17 @@ final class SoundOutlook {
     private Levels levels(Unfinished it) {
         return it.pair()
                 .levels()
-                .computeIfAbsent(rate(it), any -> new Levels(likeCase.length, likeCooler.length));
+                .computeIfAbsent(rates(it), any -> new Levels(likeCase.length, likeCooler.length));
     }
 
-    /** The memory's rate once board and memory are decided; 0 before. */
-    private int rate(Unfinished it) {
+    /** The memory's rate once board and memory are decided or rates are assumed; 0 before. */
+    private Foresight.Rates rates(Unfinished it) {
+        if (it.assumed() != null) {
+            return it.assumed();
+        }
         Candidate memory = it.choices()[Slot.MEMORY.ordinal()];
-        return memory == null || !it.has(Slot.BOARD) ? 0 : outlook.rateWith(it, memory);
+        int mts = memory == null || !it.has(Slot.BOARD) ? 0 : outlook.rateWith(it, memory);
+        return new Foresight.Rates(mts, mts);
     }
 
     private double computeInCase(Unfinished it, Candidate pcCase) {
