@@ -140,17 +140,6 @@ public final class Foresight {
                 .predictions(new Rig(processor, graphics, mts, (int) PLENTY_GB, drive));
     }
 
-    /** The same bounds, with the power at the rate of memory that is decided. */
-    public Pair atRate(Pair pair, Assessment it) {
-        Processor processor = it.build().processor();
-        Graphics graphics = it.build().has(Slot.GRAPHICS) ? it.build().graphics() : null;
-        return atRate(
-                pair,
-                processor,
-                graphics,
-                it.memoryMts() * Math.min(it.build().memoryModules(), 2) / 2);
-    }
-
     /** The same bounds, with the power at a memory rate in MT/s, halved for a single module. */
     public Pair atRate(Pair pair, Processor processor, Graphics graphics, int mts) {
         List<Prediction> predictions =
@@ -181,6 +170,9 @@ public final class Foresight {
 
     /** The same bounds, with the least power at any memory rate out of some. */
     public Pair atRates(Pair pair, Processor processor, Graphics graphics, Rates rates) {
+        if (rates.least() == rates.most()) {
+            return atRate(pair, processor, graphics, rates.least());
+        }
         double processorW = Double.MAX_VALUE;
         double cardW = Double.MAX_VALUE;
         for (int mts : reachable(processor)) {

@@ -312,8 +312,11 @@ public final class Certifier {
             if (looks >= 2) {
                 slots.reckonLosses(unfinished);
             }
-            if (looks == LOOKS && !slots.reckonFeeds(unfinished)) {
-                return Bounder.IMPOSSIBLE;
+            if (looks == LOOKS) {
+                if (beaten(bound(PAIR))) {
+                    return Bounder.IMPOSSIBLE;
+                }
+                slots.reckonFeeds(unfinished);
             }
         }
         return bound(PAIR);

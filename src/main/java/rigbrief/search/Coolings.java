@@ -77,10 +77,15 @@ final class Coolings implements Couple {
             if (minor[s] + (fans.noneLeft() ? 0 : fans.least(s)) < least[s]) {
                 return true;
             }
-            for (int w = 0; w < worth.length; w++) {
-                double withFans = fans.net(w, s);
-                double most = fans.noneLeft() ? Math.max(fans.noneGain(), withFans) : withFans;
-                if (mostGain - worth[w] * minor[s] + most > net[w][s]) {
+        }
+        double none = fans.noneLeft() ? fans.noneGain() : Double.NEGATIVE_INFINITY;
+        for (int w = 0; w < worth.length; w++) {
+            double each = worth[w];
+            double[] seen = net[w];
+            double[] fansNet = fans.net(w);
+            for (int k = 0; k < alive.count(); k++) {
+                int s = alive.get(k);
+                if (mostGain - each * minor[s] + Math.max(none, fansNet[s]) > seen[s]) {
                     return true;
                 }
             }
@@ -105,10 +110,17 @@ final class Coolings implements Couple {
             any |= more < Pricing.notToBeHad();
             leastWith[cooler][s] = minor[s] + more;
             least[s] = Math.min(least[s], leastWith[cooler][s]);
-            for (int w = 0; w < worth.length; w++) {
-                double most = Math.max(bare + fans.noneGain(), best + fans.net(w, s));
-                netWith[cooler][w][s] = gain - worth[w] * minor[s] + most;
-                net[w][s] = Math.max(net[w][s], netWith[cooler][w][s]);
+        }
+        for (int w = 0; w < worth.length; w++) {
+            double each = worth[w];
+            double[] with = netWith[cooler][w];
+            double[] seen = net[w];
+            double[] fansNet = fans.net(w);
+            for (int k = 0; k < alive.count(); k++) {
+                int s = alive.get(k);
+                double most = Math.max(bare + fans.noneGain(), best + fansNet[s]);
+                with[s] = gain - each * minor[s] + most;
+                seen[s] = Math.max(seen[s], with[s]);
             }
         }
         return any;

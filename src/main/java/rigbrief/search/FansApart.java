@@ -42,9 +42,9 @@ final class FansApart {
         return least[set];
     }
 
-    /** Most net gain of fans, by worth and supplier set. */
-    double net(int w, int set) {
-        return net[w][set];
+    /** Most net gain of fans at a worth, by supplier set. */
+    double[] net(int w) {
+        return net[w];
     }
 
     /** Fans that are left of an open slot. */
@@ -63,20 +63,6 @@ final class FansApart {
                                 Math.max(net[w][s], fans.openGain(i) - worth[w] * minor[s]);
                     }
                 }
-            }
-        }
-    }
-
-    /** Fans that are decided and paid for already, or that there are none. */
-    void decided(Bounder.AliveSets alive, boolean noFans) {
-        clear(alive);
-        noneLeft = noFans;
-        noneGain = 0;
-        for (int k = 0; !noFans && k < alive.count(); k++) {
-            int s = alive.get(k);
-            least[s] = 0;
-            for (double[] bySet : net) {
-                bySet[s] = 0;
             }
         }
     }

@@ -118,7 +118,8 @@ final class Feeds implements Couple {
         }
     }
 
-    private static void clear(long[] price, double[][] gain) {
+    /** Empties figures by supplier set. */
+    static void clear(long[] price, double[][] gain) {
         Arrays.fill(price, Long.MAX_VALUE);
         for (double[] bySet : gain) {
             Arrays.fill(bySet, Double.NEGATIVE_INFINITY);

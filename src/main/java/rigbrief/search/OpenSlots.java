@@ -683,15 +683,14 @@ final class OpenSlots {
 
     /**
      * Reckons with what supplies and memory leave to case and cooler beside the pair that is
-     * decided, as far as losses are known; false when no case will do.
+     * decided, for the supplier sets that are alive there.
      */
-    boolean reckonFeeds(Unfinished unfinished) {
+    void reckonFeeds(Unfinished unfinished) {
         if (!warm || !fansFollow) {
-            return true;
+            return;
         }
         feeds = feedsKnown.computeIfAbsent(unfinished.pair(), any -> feeds(unfinished));
         fillFeeds(PAIR, feedsBesidePair);
-        return true;
     }
 
     private void fillFeeds(int level, Feeds into) {
@@ -733,7 +732,8 @@ final class OpenSlots {
                 caseMost[i] = caseAlone[i];
             }
         }
-        Bounder.AliveSets all = alive[parent(PAIR)];
+        // Sets that can't reach what is known by now never will: they stay without any gain.
+        Bounder.AliveSets all = alive[PAIR];
         takeInside(PAIR, all);
         for (int r = 0; r < rates; r++) {
             unfinished.assume(classes.rates().get(r));
@@ -756,7 +756,9 @@ final class OpenSlots {
                 unfinished.undo(Slot.CASE);
                 leastOf[g][r] = new long[sets];
                 netOf[g][r] = new double[worth.length][sets];
-                for (int s = 0; s < sets; s++) {
+                Feeds.clear(leastOf[g][r], netOf[g][r]);
+                for (int k = 0; k < all.count(); k++) {
+                    int s = all.get(k);
                     leastOf[g][r][s] = at.least(s);
                     for (int w = 0; w < worth.length; w++) {
                         netOf[g][r][w][s] = at.net(w, s);

@@ -110,6 +110,7 @@ final class Outlook {
         private boolean casesSeen;
         private final Map<Foresight.Rates, SoundOutlook.Levels> levels = new HashMap<>();
         private final boolean hopeless;
+        private final Map<Foresight.Rates, Foresight.Pair> atRates = new HashMap<>();
         private final Map<Slot, double[]> losses = new EnumMap<>(Slot.class);
         private final Map<SoundOutlook.Shelter, Double> sheltered = new HashMap<>();
 
@@ -398,18 +399,23 @@ final class Outlook {
                         : bounds.kwhPerYear());
     }
 
-    /** The pair's bounds; at the memory's own rate once that is decided. */
+    /** The pair's bounds; at the memory's own rate once that is decided, or at assumed ones. */
     Foresight.Pair bounds(Unfinished it, Pair pair) {
-        if (it.assumed() != null) {
-            return foresight.atRates(
-                    pair.bounds,
-                    (Processor) it.part(Slot.PROCESSOR),
-                    (Graphics) it.part(Slot.GRAPHICS),
-                    it.assumed());
+        Foresight.Rates rates = it.assumed();
+        if (rates == null && it.has(Slot.BOARD) && it.has(Slot.MEMORY)) {
+            int mts = rateWith(it, it.choices()[Slot.MEMORY.ordinal()]);
+            rates = new Foresight.Rates(mts, mts);
         }
-        return it.has(Slot.BOARD) && it.has(Slot.MEMORY)
-                ? foresight.atRate(pair.bounds, it.assessment())
-                : pair.bounds;
+        return rates == null
+                ? pair.bounds
+                : pair.atRates.computeIfAbsent(
+                        rates,
+                        some ->
+                                foresight.atRates(
+                                        pair.bounds,
+                                        (Processor) it.part(Slot.PROCESSOR),
+                                        (Graphics) it.part(Slot.GRAPHICS),
+                                        some));
     }
 
     /** Utility of a year's energy. */
