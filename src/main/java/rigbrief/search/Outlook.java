@@ -245,6 +245,8 @@ final class Outlook {
                 weight("lifetime") * LifetimeGoal.share(candidate.slot(), candidate.partOrNull());
         if (brief.looks().colour().isPresent()) {
             gain += weight("look") * look(candidate);
+        } else if (candidate.slot() == Slot.CABLES && candidate.none()) {
+            gain -= weight("look") * NO_CABLES_LOSE;
         }
         return gain * FULL;
     }
@@ -264,6 +266,11 @@ final class Outlook {
     static final Build NOTHING = Build.empty();
 
     private static final LookGoal LOOK = new LookGoal();
+
+    /** What a machine without a cable set loses in look, whatever the colour of its case. */
+    private static final double NO_CABLES_LOSE =
+            (1 - LookGoal.withoutCables()) / LOOK.reads().size();
+
     private static final List<Goal> DECIDED =
             List.of(new WorkloadsGoal(), new QuietGoal(), new EnergyGoal(), new UpgradeRoomGoal());
 
@@ -429,7 +436,9 @@ final class Outlook {
         }
         double sum = 0;
         for (Slot slot : LOOK.reads()) {
-            sum += it.has(slot) ? LookGoal.share(it.build(), slot, brief) : 1;
+            // That there are no cables is counted with the candidates.
+            boolean counts = it.part(slot) != null || (it.has(slot) && slot != Slot.CABLES);
+            sum += counts ? LookGoal.share(it.build(), slot, brief) : 1;
         }
         return sum / LOOK.reads().size();
     }
