@@ -96,8 +96,14 @@ final class DrivePairs implements Couple {
          * @param secondLeft what is left of the second drive's slot
          * @param firstGain points of each first drive while its slot is open
          * @param places what two drives lose together in places
+         * @param beside second drives that find a place beside each first one; null for all
          */
-        DrivePairs of(long[] firstLeft, long[] secondLeft, double[] firstGain, PlacesLoss places) {
+        DrivePairs of(
+                long[] firstLeft,
+                long[] secondLeft,
+                double[] firstGain,
+                PlacesLoss places,
+                long[][] beside) {
             DrivePairs all = new DrivePairs(firsts.size(), sets, worth.length);
             for (int i = 0; i < firsts.size(); i++) {
                 if (SlotTable.has(firstLeft, i)) {
@@ -105,7 +111,11 @@ final class DrivePairs implements Couple {
                     boolean m2 = inM2(firsts.candidate(i));
                     for (boolean secondM2 : new boolean[] {false, true}) {
                         double gain = firstGain[i] + places.of(m2, secondM2);
-                        add(all, i, going(secondLeft, row, secondM2), gain);
+                        long[] going = going(secondLeft, row, secondM2);
+                        for (int k = 0; beside != null && k < going.length; k++) {
+                            going[k] &= beside[i][k];
+                        }
+                        add(all, i, going, gain);
                     }
                     sumUp(all, i);
                 }

@@ -125,6 +125,7 @@ final class OpenSlots {
     private final int firstDrive;
     private final int secondDrive;
     private final DrivePairs.Bounds driveBounds;
+    private final DriveRoom driveRoom;
     private final DrivePairs[] drives = new DrivePairs[LEVELS + 1];
     private final Map<Outlook.Pair, Map<DrivesKey, DrivePairs>> drivesKnown =
             new IdentityHashMap<>();
@@ -214,9 +215,10 @@ final class OpenSlots {
         supplyGain = new double[tables[supplyLevel].size()];
         caseAlone = new double[tables[caseLevel].size()];
         caseMost = new double[tables[caseLevel].size()];
+        driveRoom = new DriveRoom(problem, tables[firstDrive], tables[secondDrive]);
         driveBounds =
                 new DrivePairs.Bounds(tables[firstDrive], tables[secondDrive], pairs, worth, sets);
-        Arrays.fill(drives, drives(0, DrivePairs.NO_LOSS));
+        Arrays.fill(drives, drives(0, DrivePairs.NO_LOSS, null));
     }
 
     private Shelters shelters() {
@@ -604,13 +606,47 @@ final class OpenSlots {
             fillFeeds(level + 1, feedsOnBoard);
         }
         if (level + 1 <= firstDrive) {
+            if (!placeDrives(level, unfinished)) {
+                return false;
+            }
             drives[level + 1] = drives(level + 1, unfinished);
         }
         return true;
     }
 
+    /** Takes out drives that find no place beside any other, once board and case are decided. */
+    private boolean placeDrives(int level, Unfinished unfinished) {
+        boolean now = order.get(level) == Slot.BOARD || order.get(level) == Slot.CASE;
+        if (!now || !DriveRoom.decided(unfinished)) {
+            return true;
+        }
+        long[][] beside = driveRoom.beside(unfinished);
+        long[] seconds = domains[level + 1][secondDrive];
+        long[] reached = new long[seconds.length];
+        boolean left =
+                keep(
+                        level + 1,
+                        firstDrive,
+                        i -> {
+                            long[] row =
+                                    pairs.row(
+                                            tables[firstDrive].candidate(i), Slot.SECOND_DRIVE);
+                            boolean any = false;
+                            for (int k = 0; k < seconds.length; k++) {
+                                long with =
+                                        seconds[k]
+                                                & beside[i][k]
+                                                & (row == null ? -1 : row[k]);
+                                reached[k] |= with;
+                                any |= with != 0;
+                            }
+                            return any;
+                        });
+        return left && keep(level + 1, secondDrive, j -> SlotTable.has(reached, j));
+    }
+
     /** What is known of both drives depends on what is left of them, and on places on the board. */
-    private record DrivesKey(List<Long> left, int places) {}
+    private record DrivesKey(List<Long> left, int places, List<Long> beside) {}
 
     /** Both drives as far as a level knows. */
     private DrivePairs drives(int level, Unfinished unfinished) {
@@ -620,11 +656,20 @@ final class OpenSlots {
                 left.add(word);
             }
         }
+        long[][] beside = DriveRoom.decided(unfinished) ? driveRoom.beside(unfinished) : null;
+        List<Long> besideEach = new ArrayList<>();
+        for (int i = 0; beside != null && i < beside.length; i++) {
+            if (SlotTable.has(domains[level][firstDrive], i)) {
+                for (long word : beside[i]) {
+                    besideEach.add(word);
+                }
+            }
+        }
         boolean placed = objective.perPoint() > 0 && unfinished.has(Slot.BOARD);
         int places = placed ? outlook.room().m2Places(unfinished) : NO_PLACES;
         return drivesKnown(unfinished)
                 .computeIfAbsent(
-                        new DrivesKey(left, places),
+                        new DrivesKey(left, places, besideEach),
                         any ->
                                 drives(
                                         level,
@@ -633,7 +678,8 @@ final class OpenSlots {
                                                         outlook.losses()
                                                                 .drivesRoom(
                                                                         unfinished, first, second)
-                                                : DrivePairs.NO_LOSS));
+                                                : DrivePairs.NO_LOSS,
+                                        beside));
     }
 
     /** What is known of both drives beside a pair. */
@@ -645,7 +691,7 @@ final class OpenSlots {
                 outlook.drivesMatter() ? unfinished.pair() : null, any -> new HashMap<>());
     }
 
-    private DrivePairs drives(int level, DrivePairs.PlacesLoss places) {
+    private DrivePairs drives(int level, DrivePairs.PlacesLoss places, long[][] beside) {
         double[] gain = new double[tables[firstDrive].size()];
         for (int i = 0; i < gain.length; i++) {
             gain[i] =
@@ -654,7 +700,7 @@ final class OpenSlots {
                             : tables[firstDrive].gain(i) + besidePair[firstDrive][i];
         }
         return driveBounds.of(
-                domains[level][firstDrive], domains[level][secondDrive], gain, places);
+                domains[level][firstDrive], domains[level][secondDrive], gain, places, beside);
     }
 
     private boolean reckon(int level, int open, double[] losses, Unfinished unfinished) {
