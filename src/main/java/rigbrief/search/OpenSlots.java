@@ -771,11 +771,11 @@ final class OpenSlots {
         long[][][] leastOf = new long[classes.supplyClasses()][rates][];
         double[][][][] netOf = new double[classes.supplyClasses()][rates][][];
         SlotTable cases = tables[caseLevel];
+        double[] bestLevel = new double[cases.size()];
         for (int i = 0; i < cases.size(); i++) {
             if (SlotTable.has(domains[PAIR][caseLevel], i)) {
                 caseAlone[i] = openGain(PAIR, caseLevel, i);
-                // No closer yet: levels are costly and most cases can be told apart without.
-                caseMost[i] = caseAlone[i];
+                bestLevel[i] = outlook.sound().leastLevelInCase(unfinished, cases.candidate(i));
             }
         }
         // Sets that can't reach what is known by now never will: they stay without any gain.
@@ -787,9 +787,31 @@ final class OpenSlots {
                 Coolings.Inside inside =
                         between(unfinished, classes.quietest(g), classes.loudest(g));
                 Shelters at = shelters[0];
+                long[] left = domains[PAIR][caseLevel].clone();
+                double[] open =
+                        outlook.losses()
+                                .open(unfinished, classes.quietest(g), classes.loudest(g));
+                for (int i = 0; i < cases.size(); i++) {
+                    if (SlotTable.has(left, i)) {
+                        unfinished.decide(cases.candidate(i));
+                        caseMost[i] =
+                                caseAlone[i]
+                                        + outlook.losses()
+                                                .between(
+                                                        unfinished,
+                                                        bestLevel[i],
+                                                        classes.quietest(g),
+                                                        classes.loudest(g),
+                                                        open);
+                        if (caseMost[i] == Double.NEGATIVE_INFINITY) {
+                            left[i >> 6] &= ~(1L << i);
+                        }
+                    }
+                }
+                unfinished.undo(Slot.CASE);
                 at.fill(
                         all,
-                        domains[PAIR][caseLevel].clone(),
+                        left,
                         domains[PAIR][coolerLevel],
                         caseAlone,
                         caseMost,
