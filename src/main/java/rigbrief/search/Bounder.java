@@ -226,14 +226,13 @@ final class Bounder {
         }
 
         /**
-         * Along points P = a + b x, value V = W (P / M) / (P / M + k (x + f)) changes by W (k / M) (b f
-         * - a) / (r + s x)^2 per minor unit, r + s x being the divisor: where that is a gain it shrinks
-         * with x, and the figure peaks where it no longer makes up for what is paid.
+         * Along points P = a + b x, value V = W (P / M) / (P / M + k (x + f)) changes by W (k / M)
+         * (b f - a) / (r + s x)^2 per minor unit, r + s x being the divisor: where that is a gain
+         * it shrinks with x, and the figure peaks where it no longer makes up for what is paid.
          */
         @Override
         public double peak(double atNothing, double perMinor) {
-            double straight =
-                    objective.perPoint() * perMinor - objective.perMinor() * taxFactor;
+            double straight = objective.perPoint() * perMinor - objective.perMinor() * taxFactor;
             double k = taxFactor / ceilingMinor;
             double gain =
                     objective.perPoint()
@@ -244,8 +243,7 @@ final class Bounder {
                 return Double.NaN;
             }
             double divisor = Math.sqrt(gain / -straight);
-            return (divisor - atNothing / othersMost - k * feesMinor)
-                    / (perMinor / othersMost + k);
+            return (divisor - atNothing / othersMost - k * feesMinor) / (perMinor / othersMost + k);
         }
     }
 

@@ -316,7 +316,7 @@ public final class Certifier {
                 if (beaten(bound(PAIR))) {
                     return Bounder.IMPOSSIBLE;
                 }
-                slots.reckonFeeds(unfinished);
+                slots.reckonHousing(unfinished);
             }
         }
         return bound(PAIR);

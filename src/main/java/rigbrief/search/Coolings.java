@@ -3,8 +3,8 @@ package rigbrief.search;
 import rigbrief.assess.Pricing;
 
 /**
- * Coolers with fans in one case: a cooler that is quiet only with fans has to pay for them. Mutable:
- * filled anew for each case.
+ * Coolers with fans in one case: a cooler that is quiet only with fans has to pay for them.
+ * Mutable: filled anew for each case.
  */
 final class Coolings implements Couple {
     /** What a cooler loses in the case; minus infinity where it won't do. */

@@ -92,7 +92,9 @@ final class DriveRoom {
                 for (int j = 0; j < seconds.size(); j++) {
                     int like = secondSort[j];
                     boolean fits =
-                            like < j ? SlotTable.has(beside[i], like) : fits(it, seconds.candidate(j));
+                            like < j
+                                    ? SlotTable.has(beside[i], like)
+                                    : fits(it, seconds.candidate(j));
                     beside[i][j >> 6] |= fits ? 1L << j : 0;
                 }
                 it.undo(Slot.SECOND_DRIVE);

@@ -59,8 +59,7 @@ final class FansApart {
                     int s = alive.get(k);
                     least[s] = Math.min(least[s], minor[s]);
                     for (int w = 0; w < worth.length; w++) {
-                        net[w][s] =
-                                Math.max(net[w][s], fans.openGain(i) - worth[w] * minor[s]);
+                        net[w][s] = Math.max(net[w][s], fans.openGain(i) - worth[w] * minor[s]);
                     }
                 }
             }

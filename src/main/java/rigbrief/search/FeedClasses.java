@@ -25,8 +25,7 @@ final class FeedClasses {
     private final int[] kitClass;
     private final List<Foresight.Rates> rates;
 
-    private FeedClasses(
-            int[] supplyClass, int[] kitClass, List<Foresight.Rates> rates) {
+    private FeedClasses(int[] supplyClass, int[] kitClass, List<Foresight.Rates> rates) {
         this.supplyClass = supplyClass;
         this.kitClass = kitClass;
         this.rates = rates;
@@ -124,7 +123,10 @@ final class FeedClasses {
             int third =
                     width <= 0
                             ? 0
-                            : (int) Math.min(SUPPLY_CLASSES - 1, Math.floor((dba[i] - from) / width));
+                            : (int)
+                                    Math.min(
+                                            SUPPLY_CLASSES - 1,
+                                            Math.floor((dba[i] - from) / width));
             if (third != before) {
                 quietest.add(supply(supplies, i));
                 loudest.add(supply(supplies, i));

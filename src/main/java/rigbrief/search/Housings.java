@@ -28,8 +28,7 @@ final class Housings implements Couple {
     private final long[][] leastWith;
     private final double[][][] netWith;
 
-    Housings(
-            SlotTable kits, double[] worth, int sets, Supplier<Shelters> make) {
+    Housings(SlotTable kits, double[] worth, int sets, Supplier<Shelters> make) {
         this.kits = kits;
         this.worth = worth;
         this.make = make;

@@ -1,17 +1,12 @@
 package rigbrief.search;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.EnumMap;
-import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import rigbrief.assess.Pricing;
 import rigbrief.part.Slot;
-import rigbrief.part.Supply;
 import rigbrief.presolve.Candidate;
 import rigbrief.presolve.Dominance;
 
@@ -24,42 +19,6 @@ import rigbrief.presolve.Dominance;
  */
 final class OpenSlots {
     private static final int LEVELS = Slot.values().length;
-
-    /**
-     * Slots whose losses are reckoned anew once others are decided, for some in two rounds: each
-     * round waits for all of its slots.
-     */
-    private static final Map<Slot, List<List<Slot>>> RECKONED_BEHIND =
-            new EnumMap<>(
-                    Map.of(
-                            Slot.CASE,
-                            List.of(List.of(Slot.SUPPLY), List.of(Slot.SUPPLY, Slot.MEMORY)),
-                            Slot.MEMORY,
-                            List.of(List.of(Slot.BOARD)),
-                            Slot.DRIVE,
-                            List.of(List.of(Slot.BOARD)),
-                            Slot.SECOND_DRIVE,
-                            List.of(List.of(Slot.BOARD, Slot.DRIVE)),
-                            Slot.COOLER,
-                            List.of(
-                                    List.of(Slot.CASE, Slot.SUPPLY),
-                                    List.of(Slot.CASE, Slot.SUPPLY, Slot.MEMORY)),
-                            Slot.FANS,
-                            List.of(
-                                    List.of(Slot.CASE, Slot.COOLER, Slot.SUPPLY),
-                                    List.of(
-                                            Slot.CASE, Slot.COOLER, Slot.SUPPLY, Slot.MEMORY))));
-
-    /** The same where only money counts: nothing is lost there, but not everything will do. */
-    private static final Map<Slot, List<List<Slot>>> RECKONED_FOR_MONEY =
-            new EnumMap<>(
-                    Map.of(
-                            Slot.CASE,
-                            List.of(List.of(Slot.BOARD), List.of(Slot.BOARD, Slot.MEMORY)),
-                            Slot.MEMORY,
-                            List.of(List.of(Slot.BOARD))));
-
-    private static final int ROUNDS = 2;
 
     /** Stands for no board yet among the numbers of places. */
     private static final int NO_PLACES = -1;
@@ -89,46 +48,12 @@ final class OpenSlots {
     private final double[] gained = new double[LEVELS + 1];
     private final Bounder.AliveSets[] alive = new Bounder.AliveSets[LEVELS + 1];
     private final double[][] besidePair = new double[LEVELS][];
-    private final double[][][] reckoned = new double[LEVELS][ROUNDS][];
-    private final int[][] reckonedBehind = new int[LEVELS][ROUNDS];
-    private final boolean[] behindReckoned = new boolean[LEVELS];
+    private final double[][][] reckoned = new double[LEVELS][Rounds.MOST][];
+    private final Rounds rounds;
     private final boolean[] touched = new boolean[LEVELS];
     private final int[][] related = new int[LEVELS][];
-    private final int caseLevel;
-    private final int coolerLevel;
-    private final int memoryLevel;
-    private final boolean warm;
-    private final int[] bothDrives;
-    private final int fansLevel;
-    private final boolean fansFollow;
-    private final int[] sheltering;
-    private final int[] cooling;
-    private final int[] warming;
-    private final int supplyLevel;
-    private final int[] feeding;
-    private final Feeds feedsBesidePair;
-    private final Feeds feedsOnBoard;
-    private final Map<Outlook.Pair, Feeds.Known> feedsKnown = new IdentityHashMap<>();
-    private Feeds.Known feeds;
-    private final double[] supplyGain;
-    private final FansApart fans;
-    private final Coolings coolings;
-    private final long[] leastInside;
-    private final double[][] netInside;
-    private final Shelters[] shelters = new Shelters[ROUNDS];
-    private final Housings housings;
-    private final int[] rate;
-    private final double[] kitGain;
-    private int kit;
-    private final double[] caseAlone;
-    private final double[] caseMost;
-    private final int firstDrive;
-    private final int secondDrive;
-    private final DrivePairs.Bounds driveBounds;
-    private final DriveRoom driveRoom;
-    private final DrivePairs[] drives = new DrivePairs[LEVELS + 1];
-    private final Map<Outlook.Pair, Map<DrivesKey, DrivePairs>> drivesKnown =
-            new IdentityHashMap<>();
+    private final DriveSlots drives;
+    private final HousingSlots housing;
     private final long[][] leastSum;
     private final double[][][] netSum;
     private final long[] leastWith;
@@ -143,24 +68,7 @@ final class OpenSlots {
         this.outlook = problem.tables().outlook(problem);
         this.worth = worth;
         this.sets = sets;
-        this.caseLevel = levelOf(Slot.CASE);
-        this.coolerLevel = levelOf(Slot.COOLER);
-        this.memoryLevel = levelOf(Slot.MEMORY);
-        this.warm =
-                objective.perPoint() > 0
-                        && levelOf(Slot.SUPPLY) < memoryLevel
-                        && memoryLevel < caseLevel
-                        && caseLevel < coolerLevel;
-        this.fansLevel = levelOf(Slot.FANS);
-        this.fansFollow = coolerLevel < fansLevel;
-        this.sheltering = new int[] {caseLevel, coolerLevel, fansLevel};
-        this.cooling = new int[] {coolerLevel, fansLevel};
-        this.warming = new int[] {memoryLevel, caseLevel, coolerLevel, fansLevel};
-        this.supplyLevel = levelOf(Slot.SUPPLY);
-        this.feeding = new int[] {supplyLevel, memoryLevel, caseLevel, coolerLevel, fansLevel};
-        this.firstDrive = levelOf(Slot.DRIVE);
-        this.secondDrive = levelOf(Slot.SECOND_DRIVE);
-        this.bothDrives = new int[] {firstDrive, secondDrive};
+        this.rounds = new Rounds(order, objective.perPoint() > 0);
         this.least = new long[LEVELS + 1][LEVELS][sets];
         this.net = new double[LEVELS + 1][LEVELS][worth.length][sets];
         this.spent = new long[LEVELS + 1][sets];
@@ -177,18 +85,8 @@ final class OpenSlots {
                         problem.assessor(), problem.candidates(), objective.perPoint() == 0);
         for (int level = 0; level < LEVELS; level++) {
             tables[level] = table(order.get(level));
-            List<List<Slot>> rounds =
-                    (objective.perPoint() > 0 ? RECKONED_BEHIND : RECKONED_FOR_MONEY)
-                            .getOrDefault(order.get(level), List.of());
-            for (int round = 0; round < ROUNDS; round++) {
+            for (int round = 0; round < Rounds.MOST; round++) {
                 reckoned[level][round] = new double[tables[level].size()];
-                reckonedBehind[level][round] =
-                        round < rounds.size()
-                                ? rounds.get(round).stream()
-                                        .mapToInt(order::indexOf)
-                                        .max()
-                                        .orElse(LEVELS)
-                                : LEVELS;
             }
             domains[0][level] = tables[level].domain(left.get(order.get(level)));
         }
@@ -200,30 +98,8 @@ final class OpenSlots {
                             .toArray();
             refresh(0, level);
         }
-        fans = new FansApart(tables[fansLevel], worth, sets);
-        coolings = new Coolings(tables[coolerLevel], worth, sets, fans);
-        leastInside = new long[sets];
-        netInside = new double[worth.length][sets];
-        for (int round = 0; round < ROUNDS; round++) {
-            shelters[round] = shelters();
-        }
-        housings = new Housings(tables[memoryLevel], worth, sets, this::shelters);
-        rate = new int[tables[memoryLevel].size()];
-        kitGain = new double[tables[memoryLevel].size()];
-        feedsBesidePair = new Feeds(tables[supplyLevel], tables[memoryLevel], worth, sets);
-        feedsOnBoard = new Feeds(tables[supplyLevel], tables[memoryLevel], worth, sets);
-        supplyGain = new double[tables[supplyLevel].size()];
-        caseAlone = new double[tables[caseLevel].size()];
-        caseMost = new double[tables[caseLevel].size()];
-        driveRoom = new DriveRoom(problem, tables[firstDrive], tables[secondDrive]);
-        driveBounds =
-                new DrivePairs.Bounds(tables[firstDrive], tables[secondDrive], pairs, worth, sets);
-        Arrays.fill(drives, drives(0, DrivePairs.NO_LOSS, null));
-    }
-
-    private Shelters shelters() {
-        return new Shelters(
-                tables[caseLevel], tables[coolerLevel], pairs, worth, sets, fans);
+        housing = new HousingSlots(this, problem, order, rounds);
+        drives = new DriveSlots(this, problem, order);
     }
 
     private SlotTable table(Slot slot) {
@@ -245,6 +121,42 @@ final class OpenSlots {
     /** A level's slot as a table. */
     SlotTable table(int level) {
         return tables[level];
+    }
+
+    /** What is left of a slot that is open at a level, as it stands. */
+    long[] domain(int level, int open) {
+        return domains[level][open];
+    }
+
+    /** Supplier sets for which figures are kept at a level. */
+    Bounder.AliveSets kept(int level) {
+        return alive[parent(level)];
+    }
+
+    /** Supplier sets that a level has left alive. */
+    Bounder.AliveSets alive(int level) {
+        return alive[level];
+    }
+
+    /** What each candidate of an open slot loses beside the pair; null when that is not known. */
+    double[] besidePair(int open) {
+        return besidePair[open];
+    }
+
+    PairTable pairs() {
+        return pairs;
+    }
+
+    double[] worth() {
+        return worth;
+    }
+
+    int sets() {
+        return sets;
+    }
+
+    boolean points() {
+        return objective.perPoint() > 0;
     }
 
     /** Whether a candidate is still among those of a slot that is open at a level. */
@@ -290,13 +202,13 @@ final class OpenSlots {
      */
     Bounder.AliveSets lookAt(int level, int index) {
         aliveWith.copyOf(alive[level]);
-        if (level == firstDrive) {
-            lookAtFirst(level, bothDrives, drives[level], index);
+        if (level == drives.slots()[0]) {
+            lookAtFirst(level, drives.slots(), drives.couple(level), index);
             return aliveWith;
         }
-        int[] housed = housed(level);
-        if (housed != null && housed[0] == level) {
-            lookAtFirst(level, housed, housing(level), index);
+        int[] housed = housing.slots(level);
+        if (housed.length > 0 && housed[0] == level) {
+            lookAtFirst(level, housed, housing.couple(level), index);
             return aliveWith;
         }
         long[] minor = tables[level].candidate(index).minorBySet();
@@ -334,42 +246,11 @@ final class OpenSlots {
         }
     }
 
-    /** Levels of the slots that {@link #housing} couples at a level; null for none. */
-    private int[] housed(int level) {
-        if (caseLevel > coolerLevel || !fansFollow || level > coolerLevel) {
-            return null;
-        }
-        if (level > caseLevel) {
-            return objective.perPoint() > 0 && round(level, coolerLevel) == ROUNDS - 1
-                    ? cooling
-                    : null;
-        }
-        if (round(level, caseLevel) < 0) {
-            return feeds != null && level >= PAIR && level <= supplyLevel ? feeding : null;
-        }
-        return warm && level <= memoryLevel ? warming : sheltering;
-    }
-
-    /** What is known of cooler and fans together, of case and memory with them, while all are open. */
-    private Couple housing(int level) {
-        if (level > caseLevel) {
-            return coolings;
-        }
-        if (round(level, caseLevel) < 0) {
-            boolean onBoard = level > PAIR + 1 || (level == PAIR + 1 && behindReckoned[PAIR]);
-            return onBoard ? feedsOnBoard : feedsBesidePair;
-        }
-        if (!warm) {
-            return shelters[round(level, caseLevel)];
-        }
-        return level <= memoryLevel ? housings : housings.shelters(kit);
-    }
-
     /** Goes from a level to the next by a candidate; false when that leaves a slot without any. */
     boolean push(int level, Candidate candidate) {
         gained[level + 1] = gained[level] + tables[level].gain(candidate.index());
-        drives[level + 1] = drives[level];
-        behindReckoned[level] = false;
+        drives.pass(level);
+        rounds.begin(level);
         for (int s = 0; s < spent[level].length; s++) {
             spent[level + 1][s] = spent[level][s] + candidate.minorBySet()[s];
         }
@@ -494,7 +375,8 @@ final class OpenSlots {
         }
     }
 
-    private void refresh(int level, int open) {
+    /** Bounds an open slot anew, now that less is left of it or other losses are known. */
+    void refresh(int level, int open) {
         if (losses(level, open) != null) {
             refreshWithLosses(level, open);
             return;
@@ -512,23 +394,12 @@ final class OpenSlots {
 
     /** What the candidates of an open slot lose as far as a level knows; null when nothing. */
     private double[] losses(int level, int open) {
-        int round = objective.perPoint() > 0 ? round(level, open) : -1;
+        int round = objective.perPoint() > 0 ? rounds.seen(level, open) : -1;
         return round >= 0 ? reckoned[open][round] : level >= PAIR ? besidePair[open] : null;
     }
 
-    /** The last round of reckoning that a level has seen of an open slot; -1 for none. */
-    private int round(int level, int open) {
-        for (int round = ROUNDS - 1; round >= 0; round--) {
-            int behind = reckonedBehind[open][round];
-            if (level > behind + 1 || (level == behind + 1 && behindReckoned[behind])) {
-                return round;
-            }
-        }
-        return -1;
-    }
-
     /** Points of a candidate of an open slot, as far as a level knows. */
-    private double openGain(int level, int open, int index) {
+    double openGain(int level, int open, int index) {
         double[] losses = losses(level, open);
         return losses == null
                 ? tables[open].openGain(index)
@@ -566,8 +437,8 @@ final class OpenSlots {
         for (Slot slot : LOSING) {
             besidePair[levelOf(slot)] = null;
         }
-        drives[PAIR] = drives[0];
-        feeds = null;
+        drives.forgetPair();
+        housing.forgetPair();
     }
 
     /** Reckons what the candidates lose beside the processor and the card that are decided. */
@@ -581,7 +452,7 @@ final class OpenSlots {
             refreshWithLosses(PAIR, open);
         }
         if (outlook.drivesMatter()) {
-            drives[PAIR] = drives(PAIR, unfinished);
+            drives.know(PAIR, unfinished);
         }
     }
 
@@ -590,117 +461,22 @@ final class OpenSlots {
      * takes out memory with which a must is missed; false when none is left.
      */
     boolean reckon(int level, Unfinished unfinished) {
-        behindReckoned[level] = true;
+        rounds.reckon(level);
         for (int open = level + 1; open < LEVELS; open++) {
-            for (int round = 0; round < ROUNDS; round++) {
-                if (reckonedBehind[open][round] == level
-                        && (round + 1 == ROUNDS || reckonedBehind[open][round + 1] != level)
-                        && (!reckon(level, open, reckoned[open][round], unfinished)
-                                || !reckonHousing(level, open, round, unfinished)
-                                || !reckonCoolings(level, open, round, unfinished))) {
-                    return false;
-                }
-            }
-        }
-        if (level == PAIR && feeds != null) {
-            fillFeeds(level + 1, feedsOnBoard);
-        }
-        if (level + 1 <= firstDrive) {
-            if (!placeDrives(level, unfinished)) {
+            int round = rounds.now(level, open);
+            if (round >= 0
+                    && (!reckon(level, open, reckoned[open][round], unfinished)
+                            || !housing.reckon(level, open, round, unfinished))) {
                 return false;
             }
-            drives[level + 1] = drives(level + 1, unfinished);
         }
-        return true;
+        housing.board(level);
+        return drives.reckon(level, unfinished);
     }
 
-    /** Takes out drives that find no place beside any other, once board and case are decided. */
-    private boolean placeDrives(int level, Unfinished unfinished) {
-        boolean now = order.get(level) == Slot.BOARD || order.get(level) == Slot.CASE;
-        if (!now || !DriveRoom.decided(unfinished)) {
-            return true;
-        }
-        long[][] beside = driveRoom.beside(unfinished);
-        long[] seconds = domains[level + 1][secondDrive];
-        long[] reached = new long[seconds.length];
-        boolean left =
-                keep(
-                        level + 1,
-                        firstDrive,
-                        i -> {
-                            long[] row =
-                                    pairs.row(
-                                            tables[firstDrive].candidate(i), Slot.SECOND_DRIVE);
-                            boolean any = false;
-                            for (int k = 0; k < seconds.length; k++) {
-                                long with =
-                                        seconds[k]
-                                                & beside[i][k]
-                                                & (row == null ? -1 : row[k]);
-                                reached[k] |= with;
-                                any |= with != 0;
-                            }
-                            return any;
-                        });
-        return left && keep(level + 1, secondDrive, j -> SlotTable.has(reached, j));
-    }
-
-    /** What is known of both drives depends on what is left of them, and on places on the board. */
-    private record DrivesKey(List<Long> left, int places, List<Long> beside) {}
-
-    /** Both drives as far as a level knows. */
-    private DrivePairs drives(int level, Unfinished unfinished) {
-        List<Long> left = new ArrayList<>();
-        for (int slot : bothDrives) {
-            for (long word : domains[level][slot]) {
-                left.add(word);
-            }
-        }
-        long[][] beside = DriveRoom.decided(unfinished) ? driveRoom.beside(unfinished) : null;
-        List<Long> besideEach = new ArrayList<>();
-        for (int i = 0; beside != null && i < beside.length; i++) {
-            if (SlotTable.has(domains[level][firstDrive], i)) {
-                for (long word : beside[i]) {
-                    besideEach.add(word);
-                }
-            }
-        }
-        boolean placed = objective.perPoint() > 0 && unfinished.has(Slot.BOARD);
-        int places = placed ? outlook.room().m2Places(unfinished) : NO_PLACES;
-        return drivesKnown(unfinished)
-                .computeIfAbsent(
-                        new DrivesKey(left, places, besideEach),
-                        any ->
-                                drives(
-                                        level,
-                                        placed
-                                                ? (first, second) ->
-                                                        outlook.losses()
-                                                                .drivesRoom(
-                                                                        unfinished, first, second)
-                                                : DrivePairs.NO_LOSS,
-                                        beside));
-    }
-
-    /** What is known of both drives beside a pair. */
-    private Map<DrivesKey, DrivePairs> drivesKnown(Unfinished unfinished) {
-        if (drivesKnown.size() > MOST_KNOWN) {
-            drivesKnown.clear();
-        }
-        return drivesKnown.computeIfAbsent(
-                outlook.drivesMatter() ? unfinished.pair() : null, any -> new HashMap<>());
-    }
-
-    private DrivePairs drives(int level, DrivePairs.PlacesLoss places, long[][] beside) {
-        double[] gain = new double[tables[firstDrive].size()];
-        for (int i = 0; i < gain.length; i++) {
-            gain[i] =
-                    besidePair[firstDrive] == null
-                            ? tables[firstDrive].openGain(i)
-                            : tables[firstDrive].gain(i) + besidePair[firstDrive][i];
-        }
-        return driveBounds.of(
-                domains[level][firstDrive], domains[level][secondDrive], gain, places, beside);
+    /** As {@link HousingSlots#besidePair}. */
+    void reckonHousing(Unfinished unfinished) {
+        housing.besidePair(unfinished);
     }
 
     private boolean reckon(int level, int open, double[] losses, Unfinished unfinished) {
@@ -725,259 +501,6 @@ final class OpenSlots {
         }
         refresh(level + 1, open);
         return true;
-    }
-
-    /**
-     * Reckons with what supplies and memory leave to case and cooler beside the pair that is
-     * decided, for the supplier sets that are alive there.
-     */
-    void reckonFeeds(Unfinished unfinished) {
-        if (!warm || !fansFollow) {
-            return;
-        }
-        feeds = feedsKnown.computeIfAbsent(unfinished.pair(), any -> feeds(unfinished));
-        fillFeeds(PAIR, feedsBesidePair);
-    }
-
-    private void fillFeeds(int level, Feeds into) {
-        for (int i = 0; i < supplyGain.length; i++) {
-            supplyGain[i] = openGain(level, supplyLevel, i);
-        }
-        for (int m = 0; m < kitGain.length; m++) {
-            kitGain[m] = openGain(level, memoryLevel, m);
-        }
-        into.fill(
-                alive[parent(level)],
-                feeds,
-                domains[level][supplyLevel],
-                supplyGain,
-                domains[level][memoryLevel],
-                kitGain);
-    }
-
-    /** Cases, coolers and fans by classes of supplies and kits, over all supplier sets. */
-    private Feeds.Known feeds(Unfinished unfinished) {
-        FeedClasses classes =
-                FeedClasses.of(
-                        unfinished,
-                        outlook.sound(),
-                        tables[supplyLevel],
-                        domains[PAIR][supplyLevel],
-                        tables[memoryLevel],
-                        domains[PAIR][memoryLevel],
-                        tables[PAIR],
-                        domains[PAIR][PAIR]);
-        int rates = classes.rates().size();
-        long[][][] leastOf = new long[classes.supplyClasses()][rates][];
-        double[][][][] netOf = new double[classes.supplyClasses()][rates][][];
-        SlotTable cases = tables[caseLevel];
-        double[] bestLevel = new double[cases.size()];
-        for (int i = 0; i < cases.size(); i++) {
-            if (SlotTable.has(domains[PAIR][caseLevel], i)) {
-                caseAlone[i] = openGain(PAIR, caseLevel, i);
-                bestLevel[i] = outlook.sound().leastLevelInCase(unfinished, cases.candidate(i));
-            }
-        }
-        // Sets that can't reach what is known by now never will: they stay without any gain.
-        Bounder.AliveSets all = alive[PAIR];
-        takeInside(PAIR, all);
-        for (int r = 0; r < rates; r++) {
-            unfinished.assume(classes.rates().get(r));
-            for (int g = 0; g < classes.supplyClasses(); g++) {
-                Coolings.Inside inside =
-                        between(unfinished, classes.quietest(g), classes.loudest(g));
-                Shelters at = shelters[0];
-                long[] left = domains[PAIR][caseLevel].clone();
-                double[] open =
-                        outlook.losses()
-                                .open(unfinished, classes.quietest(g), classes.loudest(g));
-                for (int i = 0; i < cases.size(); i++) {
-                    if (SlotTable.has(left, i)) {
-                        unfinished.decide(cases.candidate(i));
-                        caseMost[i] =
-                                caseAlone[i]
-                                        + outlook.losses()
-                                                .between(
-                                                        unfinished,
-                                                        bestLevel[i],
-                                                        classes.quietest(g),
-                                                        classes.loudest(g),
-                                                        open);
-                        if (caseMost[i] == Double.NEGATIVE_INFINITY) {
-                            left[i >> 6] &= ~(1L << i);
-                        }
-                    }
-                }
-                unfinished.undo(Slot.CASE);
-                at.fill(
-                        all,
-                        left,
-                        domains[PAIR][coolerLevel],
-                        caseAlone,
-                        caseMost,
-                        leastInside,
-                        netInside,
-                        pcCase -> {
-                            unfinished.decide(cases.candidate(pcCase));
-                            return inside;
-                        });
-                unfinished.undo(Slot.CASE);
-                leastOf[g][r] = new long[sets];
-                netOf[g][r] = new double[worth.length][sets];
-                Feeds.clear(leastOf[g][r], netOf[g][r]);
-                for (int k = 0; k < all.count(); k++) {
-                    int s = all.get(k);
-                    leastOf[g][r][s] = at.least(s);
-                    for (int w = 0; w < worth.length; w++) {
-                        netOf[g][r][w][s] = at.net(w, s);
-                    }
-                }
-            }
-            unfinished.assume(null);
-        }
-        return new Feeds.Known(classes.supplyClass(), classes.kitClass(), leastOf, netOf);
-    }
-
-    private Coolings.Inside between(Unfinished unfinished, Supply quietest, Supply loudest) {
-        SlotTable coolers = tables[coolerLevel];
-        double[] open = outlook.losses().open(unfinished, quietest, loudest);
-        return new Coolings.Inside() {
-            @Override
-            public double best(int cooler) {
-                return of(cooler, outlook.sound().levelWithCooler(unfinished, coolers.candidate(cooler)));
-            }
-
-            @Override
-            public double bare(int cooler) {
-                return of(cooler, outlook.sound().levelBare(unfinished, coolers.candidate(cooler)));
-            }
-
-            private double of(int cooler, double level) {
-                return outlook.losses().watts(coolers.candidate(cooler))
-                        + outlook.losses().between(unfinished, level, quietest, loudest, open);
-            }
-        };
-    }
-
-    /** Coolers with fans in the case that is decided. */
-    private boolean reckonCoolings(int level, int open, int round, Unfinished unfinished) {
-        if (open != coolerLevel
-                || round < ROUNDS - 1
-                || objective.perPoint() == 0
-                || caseLevel > coolerLevel
-                || !fansFollow) {
-            return true;
-        }
-        Bounder.AliveSets left = alive[parent(level + 1)];
-        fans.take(left, domains[level + 1][fansLevel]);
-        coolings.clear(left);
-        return keep(
-                level + 1,
-                coolerLevel,
-                cooler -> coolings.take(left, cooler, inside(unfinished)));
-    }
-
-    private Coolings.Inside inside(Unfinished unfinished) {
-        SlotTable coolers = tables[coolerLevel];
-        return new Coolings.Inside() {
-            @Override
-            public double best(int cooler) {
-                return outlook.losses().cooler(unfinished, coolers.candidate(cooler));
-            }
-
-            @Override
-            public double bare(int cooler) {
-                return outlook.losses().bareCooler(unfinished, coolers.candidate(cooler));
-            }
-        };
-    }
-
-    /** Cases and coolers together; what is left of the coolers is known by now. */
-    private boolean reckonHousing(int level, int open, int round, Unfinished unfinished) {
-        if (open != caseLevel || caseLevel > coolerLevel || !fansFollow) {
-            return true;
-        }
-        if (!warm) {
-            long[] cases = domains[level + 1][caseLevel];
-            if (shelter(level, shelters[round], cases, unfinished)) {
-                refresh(level + 1, caseLevel);
-            }
-            return !SlotTable.empty(cases);
-        }
-        if (round > 0) {
-            kit = unfinished.choices()[Slot.MEMORY.ordinal()].index();
-            long[] left = housings.casesLeft(kit);
-            return keep(level + 1, caseLevel, i -> SlotTable.has(left, i));
-        }
-        SlotTable kits = tables[memoryLevel];
-        long[] kitsLeft = domains[level + 1][memoryLevel];
-        for (int m = 0; m < kits.size(); m++) {
-            if (SlotTable.has(kitsLeft, m)) {
-                rate[m] = outlook.rateWith(unfinished, kits.candidate(m));
-                kitGain[m] = openGain(level + 1, memoryLevel, m);
-            }
-        }
-        boolean out =
-                housings.fill(
-                        alive[parent(level + 1)],
-                        kitsLeft,
-                        rate,
-                        kitGain,
-                        domains[level + 1][caseLevel],
-                        (shelters, m, cases) -> {
-                            unfinished.decide(kits.candidate(m));
-                            shelter(level, shelters, cases, unfinished);
-                            unfinished.undo(Slot.MEMORY);
-                        });
-        if (out) {
-            refresh(level + 1, memoryLevel);
-        }
-        return !SlotTable.empty(kitsLeft);
-    }
-
-    /** What coolers and fans are to be had for apart from each other. */
-    private void takeInside(int level, Bounder.AliveSets sets) {
-        fans.take(sets, domains[level][fansLevel]);
-        for (int k = 0; k < sets.count(); k++) {
-            int s = sets.get(k);
-            leastInside[s] = leastApart(level, cooling, s);
-            for (int w = 0; w < worth.length; w++) {
-                netInside[w][s] = netApart(level, cooling, w, s);
-            }
-        }
-    }
-
-    /** Whether some case was taken out. */
-    private boolean shelter(int level, Shelters shelters, long[] left, Unfinished unfinished) {
-        SlotTable cases = tables[caseLevel];
-        for (int i = 0; objective.perPoint() > 0 && i < cases.size(); i++) {
-            if (SlotTable.has(left, i)) {
-                Candidate candidate = cases.candidate(i);
-                caseAlone[i] =
-                        cases.gain(i)
-                                + outlook.losses()
-                                        .caseAlone(unfinished, candidate, besidePair[caseLevel][i]);
-                caseMost[i] = caseAlone[i] + outlook.losses().caseSound(unfinished, candidate);
-            }
-        }
-        Bounder.AliveSets sets = alive[parent(level + 1)];
-        takeInside(level + 1, sets);
-        Coolings.Inside inside = inside(unfinished);
-        boolean out =
-                shelters.fill(
-                        sets,
-                        left,
-                        domains[level + 1][coolerLevel],
-                        caseAlone,
-                        caseMost,
-                        leastInside,
-                        netInside,
-                        pcCase -> {
-                            unfinished.decide(cases.candidate(pcCase));
-                            return inside;
-                        });
-        unfinished.undo(Slot.CASE);
-        return out;
     }
 
     private double loss(Slot slot, int open, Candidate candidate, Unfinished unfinished) {
@@ -1032,11 +555,11 @@ final class OpenSlots {
         for (int open = level; open < LEVELS; open++) {
             sum += Math.min(least[level][open][s], Pricing.notToBeHad());
         }
-        Couple bothDriven = level <= firstDrive ? drives[level] : null;
-        int[] housed = housed(level);
-        Couple housing = housed == null ? null : housing(level);
+        Couple driven = drives.couple(level);
+        int[] housed = housing.slots(level);
+        Couple house = housing.couple(level);
         leastSum[level][s] =
-                sum + more(level, bothDrives, bothDriven, s) + more(level, housed, housing, s);
+                sum + more(level, drives.slots(), driven, s) + more(level, housed, house, s);
         for (int w = 0; w < worth.length; w++) {
             double most = 0;
             for (int open = level; open < LEVELS; open++) {
@@ -1044,8 +567,8 @@ final class OpenSlots {
             }
             netSum[level][w][s] =
                     most
-                            + less(level, bothDrives, bothDriven, w, s)
-                            + less(level, housed, housing, w, s);
+                            + less(level, drives.slots(), driven, w, s)
+                            + less(level, housed, house, w, s);
         }
     }
 
@@ -1059,7 +582,8 @@ final class OpenSlots {
                                 - leastApart(level, slots, s));
     }
 
-    private long leastApart(int level, int[] slots, int s) {
+    /** Least price of some open slots, each by itself. */
+    long leastApart(int level, int[] slots, int s) {
         long apart = 0;
         for (int slot : slots) {
             apart += Math.min(least[level][slot][s], Pricing.notToBeHad());
@@ -1067,14 +591,15 @@ final class OpenSlots {
         return apart;
     }
 
-    /** What coupled slots gain together over what they gain apart, while all are open; 0 or less. */
+    /**
+     * What coupled slots gain together over what they gain apart, while all are open; 0 or less.
+     */
     private double less(int level, int[] slots, Couple couple, int w, int s) {
-        return couple == null
-                ? 0
-                : Math.min(0, couple.net(w, s) - netApart(level, slots, w, s));
+        return couple == null ? 0 : Math.min(0, couple.net(w, s) - netApart(level, slots, w, s));
     }
 
-    private double netApart(int level, int[] slots, int w, int s) {
+    /** Most net gain of some open slots, each by itself. */
+    double netApart(int level, int[] slots, int w, int s) {
         double apart = 0;
         for (int slot : slots) {
             apart += net[level][slot][w][s];

@@ -72,7 +72,6 @@ final class Shelters implements Couple {
         return netWith[first][w][set];
     }
 
-
     /**
      * Looks into the cases that could be best.
      *
@@ -185,8 +184,7 @@ final class Shelters implements Couple {
         inside.clear(alive);
         boolean any = false;
         for (int k : coolersByPrice) {
-            boolean fits =
-                    SlotTable.has(coolerLeft, k) && (row == null || SlotTable.has(row, k));
+            boolean fits = SlotTable.has(coolerLeft, k) && (row == null || SlotTable.has(row, k));
             if (fits && (!any || inside.couldPass(alive, k, coolers.gain(k) + best))) {
                 any |= inside.take(alive, k, door);
             }

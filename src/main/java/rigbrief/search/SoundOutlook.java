@@ -225,7 +225,10 @@ final class SoundOutlook {
         return known[c];
     }
 
-    /** Levels beside a pair at one memory rate, as far as they were asked for; not a number where not. */
+    /**
+     * Levels beside a pair at one memory rate, as far as they were asked for; not a number where
+     * not.
+     */
     static final class Levels {
         private final double[] best;
         private final double[][] withCooler;
