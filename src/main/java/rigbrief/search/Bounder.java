@@ -17,7 +17,6 @@ import rigbrief.goal.ValueGoal;
  * corners where two lines cross and these peaks are looked at.
  */
 final class Bounder {
-    private static final double ROUNDING_MINOR = 0.5;
     private static final double CLOSE = 1e-6;
 
     private final Problem problem;
@@ -33,7 +32,7 @@ final class Bounder {
     private final double taxFactor;
     private final double feesMinor;
     private final Envelope lines;
-    private final Envelope.Figure figure = new Worth();
+    private final FirstFigure figure;
 
     /** Indices of supplier sets that may still deliver the best build. */
     static final class AliveSets {
@@ -131,6 +130,12 @@ final class Bounder {
         this.taxFactor = 1 + brief.fees().taxBasisPoints() / 10_000.0;
         this.feesMinor = (double) brief.fees().assembly().minorUnits() * brief.quantity();
         this.lines = new Envelope(worth.length + 1);
+        this.figure =
+                new FirstFigure(
+                        objective,
+                        valueWeight,
+                        othersMost,
+                        new FirstFigure.Money(taxFactor, feesMinor, ceilingMinor));
     }
 
     int sets() {
@@ -213,40 +218,6 @@ final class Bounder {
         return lines.most(least, Math.max(least, most), figure);
     }
 
-    /** The first figure with so many points of the other goals for so much money, with value. */
-    private final class Worth implements Envelope.Figure {
-        @Override
-        public double of(double others, double spend) {
-            double points = objective.perPoint() * (others + value(others, spend));
-            return objective.perMinor() == 0
-                    ? points
-                    : points
-                            - objective.perMinor()
-                                    * (taxFactor * (spend + feesMinor) - ROUNDING_MINOR);
-        }
-
-        /**
-         * Along points P = a + b x, value V = W (P / M) / (P / M + k (x + f)) changes by W (k / M)
-         * (b f - a) / (r + s x)^2 per minor unit, r + s x being the divisor: where that is a gain
-         * it shrinks with x, and the figure peaks where it no longer makes up for what is paid.
-         */
-        @Override
-        public double peak(double atNothing, double perMinor) {
-            double straight = objective.perPoint() * perMinor - objective.perMinor() * taxFactor;
-            double k = taxFactor / ceilingMinor;
-            double gain =
-                    objective.perPoint()
-                            * valueWeight
-                            * (k / othersMost)
-                            * (perMinor * feesMinor - atNothing);
-            if (!(gain > 0) || straight >= 0) {
-                return Double.NaN;
-            }
-            double divisor = Math.sqrt(gain / -straight);
-            return (divisor - atNothing / othersMost - k * feesMinor) / (perMinor / othersMost + k);
-        }
-    }
-
     private double second(double points, long base, long total, double[][] mostNet, int s) {
         if (objective.perPointBetweenEquals() == 0) {
             return -(double) total * objective.perMinorBetweenEquals();
@@ -264,13 +235,5 @@ final class Bounder {
             least = Math.min(least, points + mostNet[w][s] + worth[w] * (spend - base));
         }
         return least;
-    }
-
-    private double value(double others, double spend) {
-        if (valueWeight == 0) {
-            return 0;
-        }
-        double share = othersMost == 0 ? 1 : others / othersMost;
-        return valueWeight * ValueGoal.share(share, (spend + feesMinor) * taxFactor / ceilingMinor);
     }
 }
