@@ -54,7 +54,12 @@ final class DriveSlots {
 
     /** What is known of both at a level; null once one is decided. */
     Couple couple(int level) {
-        return level <= firstDrive ? drives[level] : null;
+        return bothOpen(level) ? drives[level] : null;
+    }
+
+    /** Slots without a choice come early, so the second one may be decided first. */
+    private boolean bothOpen(int level) {
+        return level <= firstDrive && firstDrive < secondDrive;
     }
 
     /** The level behind this one knows as much, for now. */
@@ -74,7 +79,7 @@ final class DriveSlots {
 
     /** Reckons with what is left now that a level's slot is decided; false when nothing is. */
     boolean reckon(int level, Unfinished unfinished) {
-        if (level + 1 > firstDrive) {
+        if (!bothOpen(level + 1)) {
             return true;
         }
         if (!placeDrives(level, unfinished)) {

@@ -202,8 +202,9 @@ final class OpenSlots {
      */
     Bounder.AliveSets lookAt(int level, int index) {
         aliveWith.copyOf(alive[level]);
-        if (level == drives.slots()[0]) {
-            lookAtFirst(level, drives.slots(), drives.couple(level), index);
+        Couple driven = drives.couple(level);
+        if (driven != null && level == drives.slots()[0]) {
+            lookAtFirst(level, drives.slots(), driven, index);
             return aliveWith;
         }
         int[] housed = housing.slots(level);
@@ -451,7 +452,7 @@ final class OpenSlots {
             besidePair[open] = outlook.lossesBesidePair(slot, unfinished);
             refreshWithLosses(PAIR, open);
         }
-        if (outlook.drivesMatter()) {
+        if (outlook.drivesMatter() && drives.couple(PAIR) != null) {
             drives.know(PAIR, unfinished);
         }
     }
