@@ -232,13 +232,7 @@ class TwoRunsIT {
         for (int pair = 1; pair <= SLOW_PAIRS; pair++) {
             String out = folder.resolve("changed-" + pair).toString();
             List<String> card =
-                    List.of(
-                            "replace",
-                            build.toString(),
-                            "--unavailable",
-                            "graphics",
-                            "--out",
-                            out);
+                    List.of("replace", build.toString(), "--unavailable", "graphics", "--out", out);
             List<String> drive =
                     List.of("replace", build.toString(), "--unavailable", "drive", "--out", out);
 
