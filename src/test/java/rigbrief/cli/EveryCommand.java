@@ -45,7 +45,6 @@ final class EveryCommand {
                     "assembly.pdf document " + BUILD + " --what assembly --format pdf",
                     "assembly.html document " + BUILD + " --what assembly --format html",
                     "orders.csv document " + BUILD + " --what orders --format csv",
-                    "orders.pdf document " + BUILD + " --what orders --format pdf",
                     "handover.txt document " + BUILD + " --what handover",
                     "offer.pdf document " + BUILD + " --format pdf",
                     "offer.html document " + BUILD + " --language de --format html",
