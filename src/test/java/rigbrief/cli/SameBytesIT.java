@@ -1,6 +1,7 @@
 package rigbrief.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeFalse;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -80,6 +81,19 @@ class SameBytesIT {
                     "-XX:ActiveProcessorCount=1 -Xmx320m -XX:-UseSerialGC -XX:+UseParallelGC"
                             + " -Duser.language=tr -Duser.country=TR"
                             + " -Duser.timezone=Pacific/Auckland");
+        }
+    }
+
+    /** The archive beside the program is that of the Java it was built with. */
+    @Test
+    void another_java_has_nothing_to_say_of_its_own() throws Exception {
+        List<Path> others = otherJavas();
+        assumeFalse(others.isEmpty(), "there is no other Java beside " + JAVA);
+        for (Path java : others) {
+            var run = new Packaged().with("JAVA_HOME", java.toString()).run("--version");
+
+            assertThat(run.status()).isZero();
+            assertThat(run.err()).as(java.toString()).isEmpty();
         }
     }
 
