@@ -9,8 +9,7 @@ import java.util.List;
 import rigbrief.brief.Brief;
 import rigbrief.build.BuildRecord;
 import rigbrief.file.BuildWriter;
-import rigbrief.file.FileRefused;
-import rigbrief.file.SafeWriter;
+import rigbrief.file.FileSet;
 import rigbrief.proposal.Proposal;
 import rigbrief.proposal.Proposals;
 import rigbrief.proposal.Tier;
@@ -59,26 +58,26 @@ record BuildFolder(Path folder, boolean force) {
         }
     }
 
-    /** Writes each proposal whole. */
+    /** Writes all proposals, or none, and those of one answer before those of another run. */
     void write(Proposals answer) throws NotWritten {
+        Brief brief = answer.brief();
+        FileSet builds = FileSet.of(folder, brief.name() + ".build");
         for (Proposal proposal : answer.proposals()) {
-            write(file(answer.brief(), proposal.tier()), proposal.record());
+            add(builds, file(brief, proposal.tier()), proposal.record());
         }
         if (answer.mix().isPresent()) {
-            write(file(answer.brief(), FIRST), answer.mix().get().first().record());
-            write(file(answer.brief(), SECOND), answer.mix().get().second().record());
+            add(builds, file(brief, FIRST), answer.mix().get().first().record());
+            add(builds, file(brief, SECOND), answer.mix().get().second().record());
+        }
+        try {
+            builds.write(force);
+        } catch (IOException e) {
+            throw NotWritten.of(folder, e, "choose another --out");
         }
     }
 
-    private void write(Path file, BuildRecord record) throws NotWritten {
-        try {
-            SafeWriter.write(file, BuildWriter.write(record), force);
-        } catch (FileRefused e) {
-            throw new NotWritten(e.getMessage());
-        } catch (IOException e) {
-            throw new NotWritten(
-                    file + ": can't be written (" + e.getMessage() + "); choose another --out");
-        }
+    private static void add(FileSet builds, Path file, BuildRecord record) {
+        builds.add(file.getFileName().toString(), BuildWriter.write(record));
     }
 
     private static NotWritten taken(Path file) {

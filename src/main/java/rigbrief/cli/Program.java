@@ -6,6 +6,7 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 
@@ -21,7 +22,15 @@ public final class Program {
         Console chosen = chosen(console, Arrays.asList(arguments));
         ExitStatus status = execute(chosen, arguments);
         chosen.flush();
-        return status;
+        Optional<String> failure = chosen.failure();
+        if (failure.isEmpty()) {
+            return status;
+        }
+        chosen.remark(
+                "rigbrief: standard output: can't be written (%s); write to another place"
+                        .formatted(failure.get()));
+        chosen.flush();
+        return ExitStatus.WRONG_USE;
     }
 
     /** Whatever the command, these two decide how everything else is printed. */

@@ -26,7 +26,6 @@ import rigbrief.diagnostic.Nearest;
 import rigbrief.diagnostic.Quotation;
 import rigbrief.file.BuildWriter;
 import rigbrief.file.CatalogueReader;
-import rigbrief.file.FileRefused;
 import rigbrief.file.SafeWriter;
 import rigbrief.proposal.replace.Disturbance;
 import rigbrief.proposal.replace.Limits;
@@ -196,11 +195,8 @@ final class ReplaceCommand implements Callable<Integer> {
         }
         try {
             SafeWriter.write(out, BuildWriter.write(answer.ways().get(way - 1).record()), force);
-        } catch (FileRefused e) {
-            throw new NotWritten(e.getMessage());
         } catch (IOException e) {
-            throw new NotWritten(
-                    out + ": can't be written (" + e.getMessage() + "); choose another --out");
+            throw NotWritten.of(out, e, "choose another --out");
         }
     }
 

@@ -52,6 +52,20 @@ class OverlayTest {
     }
 
     @Test
+    void an_overlay_that_was_not_written_to_its_end_is_refused() throws Exception {
+        List<Workload> workloads = stacked(base).workloads();
+        OverlayWriter.write(overlay, workloads, List.of(), List.of(), false);
+        Files.writeString(overlay.resolve(OverlayWriter.UNFINISHED), "");
+
+        assertThatThrownBy(() -> stacked(base, overlay))
+                .isInstanceOf(BadInput.class)
+                .hasMessageContaining("broken off");
+
+        OverlayWriter.write(overlay, workloads, List.of(), List.of(), true);
+        assertThat(stacked(base, overlay).workloads()).isEqualTo(workloads);
+    }
+
+    @Test
     void every_workload_of_the_sample_comes_back_as_it_was_written() throws Exception {
         Path sample = Path.of("catalog-sample");
         List<Workload> workloads = stacked(sample).workloads();
