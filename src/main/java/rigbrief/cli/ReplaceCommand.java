@@ -272,9 +272,7 @@ final class ReplaceCommand implements Callable<Integer> {
     private String next(Replacement answer) {
         String newer = against == null ? "" : " --against " + ShellWord.of(against);
         String today =
-                against == null
-                        ? catalogue.repeated()
-                        : " --catalog " + ShellWord.of(against);
+                against == null ? catalogue.repeated() : " --catalog " + ShellWord.of(against);
         if (answer.impossible()) {
             return "loosen the brief, then rigbrief propose BRIEF" + today;
         }

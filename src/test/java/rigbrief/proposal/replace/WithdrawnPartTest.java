@@ -52,7 +52,8 @@ class WithdrawnPartTest {
     }
 
     private static void wanted(BuildRecord lean, BuildLine line, Catalogue old, Catalogue now) {
-        Replacement soldOut = replacer(old).leastChange(lean, Trouble.without(line.part().id()), old);
+        Replacement soldOut =
+                replacer(old).leastChange(lean, Trouble.without(line.part().id()), old);
 
         Replacement withdrawn = replacer(old).leastChange(lean, Trouble.NONE, now);
 
@@ -71,7 +72,9 @@ class WithdrawnPartTest {
         Replacement soldOut =
                 replacer(old)
                         .leastChange(
-                                here, new Trouble(List.of(id), List.of(id), java.util.Map.of()), old);
+                                here,
+                                new Trouble(List.of(id), List.of(id), java.util.Map.of()),
+                                old);
 
         // The build is read with the newer catalogue alone: nobody kept the older one.
         Replacement withdrawn =
@@ -93,7 +96,10 @@ class WithdrawnPartTest {
         assertThat(read.line(line.slot()).orElseThrow().part()).isEqualTo(line.part());
         Replacement answer = replacer(now).replace(read, Trouble.NONE, now);
         assertThat(answer.nothingToDo()).isTrue();
-        assertThat(new Auditor(read.brief().orElseThrow(), now, Ordered.of(read, now)).audit(read).fits())
+        assertThat(
+                        new Auditor(read.brief().orElseThrow(), now, Ordered.of(read, now))
+                                .audit(read)
+                                .fits())
                 .as("%s fitted and withdrawn", line.part().id())
                 .isTrue();
     }
