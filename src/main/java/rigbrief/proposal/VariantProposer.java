@@ -26,12 +26,12 @@ import rigbrief.quantity.Money;
  * Finds the order in two variants that costs least, for a brief that allows them where no build can
  * be had for all machines.
  *
- * <p>Every set of suppliers and every way to share the machines out is looked at, cheapest bound
- * first to be ruled out. Once both are settled the two variants have nothing to do with each other,
- * but for an offer that both take more of than there is: then one of them takes fewer packs of it,
- * and each case is looked at (conflict-based search: G. Sharon, R. Stern, A. Felner and N.
- * Sturtevant, Artificial Intelligence 219, 2015). So the mix is proven to be the cheapest, unless
- * the limits ended a search.
+ * <p>Every set of suppliers and every way to share the machines out is looked at, the cheapest
+ * bound first, until none can beat the best mix found. Once both are settled the two variants have
+ * nothing to do with each other, but for an offer that both take more of than there is: then one of
+ * them takes fewer packs of it, and each case is looked at (conflict-based search: G. Sharon, R.
+ * Stern, A. Felner and N. Sturtevant, Artificial Intelligence 219, 2015). So the mix is proven to
+ * be the cheapest, unless the limits ended a search.
  */
 public final class VariantProposer {
     /** Up to so many suppliers all sets of them are looked at, beyond that small ones. */
@@ -40,7 +40,7 @@ public final class VariantProposer {
     private static final int SMALL_SET = 3;
 
     /** Searches at most. */
-    private static final int MOST_SEARCHES = 250;
+    private static final int MOST_SEARCHES = 600;
 
     private final SearchLimits limits;
 
@@ -72,7 +72,6 @@ public final class VariantProposer {
         private final Catalogue catalogue;
         private final LeastBuilds builds;
         private final Pricing pricing;
-        private final Terms anything;
         private Two best;
         private boolean complete = true;
 
@@ -81,18 +80,19 @@ public final class VariantProposer {
             this.catalogue = catalogue;
             this.builds = new LeastBuilds(brief, catalogue, limits);
             this.pricing = new Assessor(brief, catalogue).pricing();
-            this.anything = new Terms(Set.copyOf(allowed()), Map.of());
         }
 
         Optional<Mix> best() {
-            int all = brief.quantity();
+            List<Case> cases = new ArrayList<>();
             for (Set<String> suppliers : sets()) {
-                Terms terms = new Terms(suppliers, Map.of());
-                for (int first = all - 1; first >= (all + 1) / 2; first--) {
-                    if (!hopeless(anything, first, suppliers)) {
-                        share(terms, first, suppliers);
-                    }
+                cases(suppliers, cases);
+            }
+            cases.sort(Comparator.comparingLong(Case::boundMinor));
+            for (Case one : cases) {
+                if (beaten(one.boundMinor())) {
+                    break;
                 }
+                share(new Terms(one.suppliers(), Map.of()), one.first(), one.suppliers());
             }
             return Optional.ofNullable(best).map(this::mix);
         }
@@ -138,17 +138,27 @@ public final class VariantProposer {
                     .sum();
         }
 
-        /** Whether nothing on these terms can beat the best so far, or the searches are used up. */
-        private boolean hopeless(Terms terms, int first, Set<String> suppliers) {
-            if (builds.searches() >= MOST_SEARCHES) {
-                complete = false;
-                return true;
+        /** Every way to share the machines out with a set of suppliers, while it has builds. */
+        private void cases(Set<String> suppliers, List<Case> cases) {
+            Terms terms = new Terms(suppliers, Map.of());
+            int all = brief.quantity();
+            for (int first = (all + 1) / 2; first < all; first++) {
+                if (builds.searches() >= MOST_SEARCHES) {
+                    complete = false;
+                    return;
+                }
+                Optional<Least> one = builds.of(terms, first);
+                Optional<Least> other = builds.of(terms, all - first);
+                if (one.isEmpty() || other.isEmpty()) {
+                    // More machines leave no more builds than fewer.
+                    return;
+                }
+                cases.add(
+                        new Case(
+                                suppliers,
+                                first,
+                                minor(one.get(), other.get(), first) + deliveryMinor(suppliers)));
             }
-            Optional<Least> one = builds.of(terms, first);
-            Optional<Least> other = builds.of(terms, brief.quantity() - first);
-            return one.isEmpty()
-                    || other.isEmpty()
-                    || beaten(minor(one.get(), other.get(), first) + deliveryMinor(suppliers));
         }
 
         private boolean beaten(long minor) {
@@ -158,6 +168,9 @@ public final class VariantProposer {
         private long minor(Least one, Least other, int first) {
             return first * one.eachMinor() + (brief.quantity() - first) * other.eachMinor();
         }
+
+        /** Suppliers, machines of the first variant, and what no such mix is cheaper than. */
+        private record Case(Set<String> suppliers, int first, long boundMinor) {}
 
         /** The two variants' terms, which part as they get in each other's way. */
         private record Node(Terms one, Terms other) {}

@@ -40,12 +40,12 @@ final class MixText {
 
     private String sentence() {
         if (mix.changed().isEmpty()) {
-            return "No supplier has every part for all %d machines, and the brief allows variants. Both have the same parts, some from other suppliers. From %s together, each delivering once."
+            return "No supplier has every part for all %d machines, and the brief allows variants. Both have the same parts, some from other suppliers. From %s together, each delivering once; with today's stock all can be built."
                     .formatted(answer.brief().quantity(), Counted.of(mix.suppliers(), "supplier"));
         }
         String differ =
                 mix.changed().stream().map(this::difference).collect(Collectors.joining("; "));
-        return "No one build can be had for all %d machines, and the brief allows variants. They differ in the %s: %s. From %s together, each delivering once."
+        return "No one build can be had for all %d machines, and the brief allows variants. They differ in the %s: %s. From %s together, each delivering once; with today's stock all can be built."
                 .formatted(
                         answer.brief().quantity(),
                         mix.changed().stream().map(Slot::word).collect(Collectors.joining(" and ")),
