@@ -266,16 +266,23 @@ final class ReplaceCommand implements Callable<Integer> {
     }
 
     private String next(Replacement answer) {
-        String again = "rigbrief replace " + ShellWord.of(build) + asked() + catalogue.repeated();
+        String newer = against == null ? "" : " --against " + ShellWord.of(against);
+        String today =
+                against == null ? catalogue.repeated() : " --catalog " + ShellWord.of(against);
         if (answer.impossible()) {
-            return "loosen the brief, then rigbrief propose BRIEF" + catalogue.repeated();
+            return "loosen the brief, then rigbrief propose BRIEF" + today;
         }
         if (answer.nothingToDo()) {
             return "rigbrief order " + ShellWord.of(build) + catalogue.repeated();
         }
         return out == null
-                ? again + " --out changed.build.yaml"
-                : "rigbrief order " + ShellWord.of(out) + catalogue.repeated();
+                ? "rigbrief replace "
+                        + ShellWord.of(build)
+                        + asked()
+                        + catalogue.repeated()
+                        + newer
+                        + " --out changed.build.yaml"
+                : "rigbrief order " + ShellWord.of(out) + today;
     }
 
     private String next(Watch answer) {
