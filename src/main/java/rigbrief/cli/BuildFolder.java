@@ -5,7 +5,9 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import rigbrief.brief.Brief;
 import rigbrief.build.BuildRecord;
 import rigbrief.file.BuildWriter;
@@ -35,7 +37,26 @@ record BuildFolder(Path folder, boolean force) {
 
     /** The file of a variant. */
     Path file(Brief brief, String which) {
-        return folder.resolve(brief.name() + "-" + which + ".build.yaml");
+        return folder.resolve(name(brief, which));
+    }
+
+    private static String name(Brief brief, String which) {
+        return brief.name() + "-" + which + ".build.yaml";
+    }
+
+    /** What there is to be filed of an answer, by the name of its file. */
+    static Map<String, BuildRecord> records(Proposals answer) {
+        Map<String, BuildRecord> records = new LinkedHashMap<>();
+        for (Proposal proposal : answer.proposals()) {
+            records.put(name(answer.brief(), proposal.tier().word()), proposal.record());
+        }
+        answer.mix()
+                .ifPresent(
+                        mix -> {
+                            records.put(name(answer.brief(), FIRST), mix.first().record());
+                            records.put(name(answer.brief(), SECOND), mix.second().record());
+                        });
+        return records;
     }
 
     /** Refuses to begin a search whose result could not be kept. */
@@ -61,12 +82,8 @@ record BuildFolder(Path folder, boolean force) {
 
     /** Writes each proposal whole. */
     void write(Proposals answer) throws NotWritten {
-        for (Proposal proposal : answer.proposals()) {
-            write(file(answer.brief(), proposal.tier()), proposal.record());
-        }
-        if (answer.mix().isPresent()) {
-            write(file(answer.brief(), FIRST), answer.mix().get().first().record());
-            write(file(answer.brief(), SECOND), answer.mix().get().second().record());
+        for (Map.Entry<String, BuildRecord> each : records(answer).entrySet()) {
+            write(folder.resolve(each.getKey()), each.getValue());
         }
     }
 
