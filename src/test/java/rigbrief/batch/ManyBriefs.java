@@ -31,17 +31,25 @@ public final class ManyBriefs {
         }
     }
 
-    /** So many briefs: number i is scenario i with the ceiling raised by i/12 %. */
-    public static List<Brief> of(Rigbrief shop, int count) throws IOException, BadInput {
+    /** So many briefs of all scenarios. */
+    static List<Brief> of(Rigbrief shop, int count) throws IOException, BadInput {
+        return of(shop, scenarios(), count);
+    }
+
+    /**
+     * So many briefs: the scenarios in turn, the ceiling raised by 1 % each time they come again.
+     */
+    public static List<Brief> of(Rigbrief shop, List<Path> files, int count) throws BadInput {
         List<Brief> scenarios = new ArrayList<>();
-        for (Path file : scenarios()) {
+        for (Path file : files) {
             scenarios.add(shop.brief(file));
         }
         List<Brief> briefs = new ArrayList<>();
         for (int i = 0; i < count; i++) {
             Brief scenario = scenarios.get(i % scenarios.size());
             BigDecimal ceiling = scenario.ceiling().amount();
-            BigDecimal more = ceiling.movePointLeft(2).multiply(BigDecimal.valueOf(i / 12L));
+            BigDecimal more =
+                    ceiling.movePointLeft(2).multiply(BigDecimal.valueOf(i / scenarios.size()));
             briefs.add(
                     new BriefDraft(scenario)
                             .name("%04d-%s".formatted(i, scenario.name()))
