@@ -5,7 +5,9 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import rigbrief.brief.Brief;
 import rigbrief.build.BuildRecord;
 import rigbrief.file.BuildWriter;
@@ -34,7 +36,26 @@ record BuildFolder(Path folder, boolean force) {
 
     /** The file of a variant. */
     Path file(Brief brief, String which) {
-        return folder.resolve(brief.name() + "-" + which + ".build.yaml");
+        return folder.resolve(name(brief, which));
+    }
+
+    private static String name(Brief brief, String which) {
+        return brief.name() + "-" + which + ".build.yaml";
+    }
+
+    /** What there is to be filed of an answer, by the name of its file. */
+    static Map<String, BuildRecord> records(Proposals answer) {
+        Map<String, BuildRecord> records = new LinkedHashMap<>();
+        for (Proposal proposal : answer.proposals()) {
+            records.put(name(answer.brief(), proposal.tier().word()), proposal.record());
+        }
+        answer.mix()
+                .ifPresent(
+                        mix -> {
+                            records.put(name(answer.brief(), FIRST), mix.first().record());
+                            records.put(name(answer.brief(), SECOND), mix.second().record());
+                        });
+        return records;
     }
 
     /** Refuses to begin a search whose result could not be kept. */
@@ -60,24 +81,15 @@ record BuildFolder(Path folder, boolean force) {
 
     /** Writes all proposals, or none, and those of one answer before those of another run. */
     void write(Proposals answer) throws NotWritten {
-        Brief brief = answer.brief();
-        FileSet builds = FileSet.of(folder, brief.name() + ".build");
-        for (Proposal proposal : answer.proposals()) {
-            add(builds, file(brief, proposal.tier()), proposal.record());
-        }
-        if (answer.mix().isPresent()) {
-            add(builds, file(brief, FIRST), answer.mix().get().first().record());
-            add(builds, file(brief, SECOND), answer.mix().get().second().record());
+        FileSet builds = FileSet.of(folder, answer.brief().name() + ".build");
+        for (Map.Entry<String, BuildRecord> each : records(answer).entrySet()) {
+            builds.add(each.getKey(), BuildWriter.write(each.getValue()));
         }
         try {
             builds.write(force);
         } catch (IOException e) {
             throw NotWritten.of(folder, e, "choose another --out");
         }
-    }
-
-    private static void add(FileSet builds, Path file, BuildRecord record) {
-        builds.add(file.getFileName().toString(), BuildWriter.write(record));
     }
 
     private static NotWritten taken(Path file) {

@@ -35,8 +35,8 @@ public final class Program {
 
     /** Whatever the command, these two decide how everything else is printed. */
     private static Console chosen(Console console, List<String> arguments) {
-        Console chosen = arguments.contains(Rigbrief.NO_COLOR) ? console.plain() : console;
-        return arguments.contains(Rigbrief.DEBUG) ? chosen.debugging() : chosen;
+        Console chosen = arguments.contains(RootCommand.NO_COLOR) ? console.plain() : console;
+        return arguments.contains(RootCommand.DEBUG) ? chosen.debugging() : chosen;
     }
 
     private static ExitStatus execute(Console console, String... arguments) {
@@ -57,7 +57,7 @@ public final class Program {
     /** The command line with some of its commands. */
     private static CommandLine commandLine(
             Console console, FaultHandler faults, List<String> names) {
-        CommandLine root = new CommandLine(new Rigbrief());
+        CommandLine root = new CommandLine(new RootCommand());
         names.forEach(name -> root.addSubcommand(name, Commands.make(name, console)));
         Examples.addTo(root);
         return root.setOut(writer(console.out()))

@@ -3,6 +3,7 @@ package rigbrief.goal;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -83,8 +84,9 @@ public final class WorkloadsGoal implements Goal {
                 text.append(text.isEmpty() ? "" : ", ").append(prediction.workload().title());
                 text.append(
                         prediction.workload() instanceof TaskTime
-                                ? " in %.0f s".formatted(prediction.seconds())
-                                : " at %.0f fps".formatted(prediction.averageFps()));
+                                ? String.format(Locale.ROOT, " in %.0f s", prediction.seconds())
+                                : String.format(
+                                        Locale.ROOT, " at %.0f fps", prediction.averageFps()));
             }
         }
         return text.isEmpty() ? "no workload asks for speed" : text.toString();
