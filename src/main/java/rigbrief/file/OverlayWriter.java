@@ -13,7 +13,7 @@ import rigbrief.catalogue.Workload;
 /** Writes an overlay: what {@link CatalogueReader} lays over a catalogue. */
 public final class OverlayWriter {
     private static final String HEADER =
-            "part,tflops,bandwidth_gbs,ray_rate,rate_single,rate_all\n";
+            "part,tflops,bandwidth_gbs,ray_rate,rate_single,rate_all,read_mbs,write_mbs\n";
 
     private OverlayWriter() {}
 
@@ -66,7 +66,9 @@ public final class OverlayWriter {
                             cell(rates.bandwidthGbs()),
                             cell(rates.rayRate()),
                             cell(rates.rateSingle()),
-                            cell(rates.rateAll())));
+                            cell(rates.rateAll()),
+                            cell(rates.readMbs()),
+                            cell(rates.writeMbs())));
             csv.append('\n');
         }
         return csv.toString();
