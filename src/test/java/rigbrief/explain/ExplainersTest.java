@@ -170,8 +170,7 @@ class ExplainersTest {
 
     @Test
     void what_margins_are_worked_out_from_is_said_of_rules_that_exist() {
-        assertThat(MarginExplainer.WORKED_OUT.keySet())
-                .allMatch(id -> Rules.byId(id).isPresent());
+        assertThat(MarginExplainer.WORKED_OUT.keySet()).allMatch(id -> Rules.byId(id).isPresent());
     }
 
     @Test

@@ -17,6 +17,9 @@ import rigbrief.measurement.fit.Scatter;
 class GroupedFitTest {
     private static final double CLOSE = 1e-8;
 
+    /** So many that rows are not passed whole. */
+    private static final int MACHINES = 14;
+
     /** The same equations to a fit that is told of no groups. */
     private record Ungrouped(Equations of) implements Equations {
         @Override
@@ -87,13 +90,14 @@ class GroupedFitTest {
 
     private final SpeedEquations grouped =
             new SpeedEquations(
-                    new InventedWorld(17, 0.10, 1)
+                    new InventedWorld(17, 0.10, 1, MACHINES)
                             .measurements().stream()
                                     .map(it -> Observation.of(it, InventedWorld.catalogue()))
                                     .toList());
 
-    private FitResult fit(Equations equations, Loss loss) {
-        return new RobustFit(equations, grouped.priors(Terms.usual()), 1e-12, new Scatter(0.03, 10))
+    private FitResult fit(Equations equations, Loss loss, double tolerance) {
+        return new RobustFit(
+                        equations, grouped.priors(Terms.usual()), tolerance, new Scatter(0.03, 10))
                 .fit(loss);
     }
 
@@ -101,30 +105,38 @@ class GroupedFitTest {
     void pieces_form_one_group_a_machine() {
         int[] groups = grouped.groups();
 
-        assertThat(Arrays.stream(groups).max().orElseThrow()).isEqualTo(29);
+        assertThat(Arrays.stream(groups).max().orElseThrow()).isEqualTo(MACHINES - 1);
         assertThat(Arrays.stream(groups).filter(group -> group == Equations.SHARED).count())
-                .isEqualTo(grouped.parameters() - 60);
+                .isEqualTo(grouped.parameters() - 2 * MACHINES);
     }
 
     /** To where the library's method stops: cost can't show a smaller step. */
     @Test
     void figures_and_errors_are_those_of_the_full_matrix() {
-        for (Loss loss : List.of(Loss.SQUARES, Loss.BISQUARE)) {
-            FitResult eliminated = fit(grouped, loss);
-            FitResult full = fit(new Ungrouped(grouped), loss);
+        compare(Loss.SQUARES, 1e-12, 1e-7);
+    }
 
-            for (int j = 0; j < grouped.parameters(); j++) {
-                assertThat(eliminated.parameter(j)).isCloseTo(full.parameter(j), within(1e-7));
-                assertThat(eliminated.error(j)).isCloseTo(full.error(j), within(1e-7));
-            }
+    /** Weights that change from round to round stop elsewhere by about their tolerance. */
+    @Test
+    void robust_figures_and_errors_are_those_of_the_full_matrix() {
+        compare(Loss.BISQUARE, 1e-8, 1e-5);
+    }
+
+    private void compare(Loss loss, double tolerance, double close) {
+        FitResult eliminated = fit(grouped, loss, tolerance);
+        FitResult full = fit(new Ungrouped(grouped), loss, tolerance);
+
+        for (int j = 0; j < grouped.parameters(); j++) {
+            assertThat(eliminated.parameter(j)).isCloseTo(full.parameter(j), within(close));
+            assertThat(eliminated.error(j)).isCloseTo(full.error(j), within(close));
         }
     }
 
     @Test
     void of_straight_equations_all_is_that_of_the_full_matrix() {
         Equations straight = Straight.of(grouped);
-        FitResult eliminated = fit(straight, Loss.SQUARES);
-        FitResult full = fit(new Ungrouped(straight), Loss.SQUARES);
+        FitResult eliminated = fit(straight, Loss.SQUARES, 1e-12);
+        FitResult full = fit(new Ungrouped(straight), Loss.SQUARES, 1e-12);
 
         for (int j = 0; j < grouped.parameters(); j++) {
             assertThat(eliminated.parameter(j)).isCloseTo(full.parameter(j), within(CLOSE));
@@ -136,7 +148,7 @@ class GroupedFitTest {
             assertThat(eliminated.residualLeftOut(i))
                     .isCloseTo(full.residualLeftOut(i), within(CLOSE));
         }
-        int[] machines = {0, 5, 40, 77, 200};
+        int[] machines = {0, 5, 40, 77, 160};
         assertThat(eliminated.residualsLeftOut(machines))
                 .containsExactly(full.residualsLeftOut(machines), within(CLOSE));
         assertThat(eliminated.effectiveParameters())
