@@ -16,7 +16,7 @@ public final class OverlayWriter {
     static final String UNFINISHED = ".overlay.unfinished";
 
     private static final String HEADER =
-            "part,tflops,bandwidth_gbs,ray_rate,rate_single,rate_all\n";
+            "part,tflops,bandwidth_gbs,ray_rate,rate_single,rate_all,read_mbs,write_mbs\n";
 
     private OverlayWriter() {}
 
@@ -69,7 +69,9 @@ public final class OverlayWriter {
                             cell(rates.bandwidthGbs()),
                             cell(rates.rayRate()),
                             cell(rates.rateSingle()),
-                            cell(rates.rateAll())));
+                            cell(rates.rateAll()),
+                            cell(rates.readMbs()),
+                            cell(rates.writeMbs())));
             csv.append('\n');
         }
         return csv.toString();
