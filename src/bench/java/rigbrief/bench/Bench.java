@@ -3,6 +3,7 @@ package rigbrief.bench;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import rigbrief.bench.agree.Agreement;
 import rigbrief.bench.agree.Cross;
 import rigbrief.bench.micro.Micro;
@@ -11,36 +12,61 @@ import rigbrief.bench.process.WholeProcess;
 import rigbrief.bench.process.Worlds;
 import rigbrief.bench.quality.Quality;
 
-/** Runs the benchmarks named and writes their tables. */
+/**
+ * Runs the benchmarks named, one after the other, and writes their tables and plots into {@code
+ * bench} in the build folder.
+ */
 public final class Bench {
+    private static final Map<String, String> SETS =
+            Map.of(
+                    "quick",
+                    "agreement=50 jmh=600 phases=600,2000 process=600,2000 quality=600 cross=10,600",
+                    "full",
+                    "process=600,2000,20000,60000,200000 phases=600,2000,20000,60000,200000"
+                            + " agreement=500 jmh=600,20000 quality=600 quality=2000 quality=20000"
+                            + " cross=60,600 cross=60,2000");
+
     private Bench() {}
 
-    /** Arguments: the build folder, then what to run. */
+    /** Arguments: the build folder, then what to run, with blanks between. */
     public static void main(String[] args) throws Exception {
         Path build = Path.of(args[0]);
         Path out = build.resolve("bench");
-        List<String> runs = Arrays.asList(args).subList(1, args.length);
+        List<String> runs =
+                Arrays.stream(args)
+                        .skip(1)
+                        .flatMap(words -> Arrays.stream(words.strip().split("\\s+")))
+                        .flatMap(word -> Arrays.stream(SETS.getOrDefault(word, word).split(" ")))
+                        .toList();
+        Machine.table(out);
         boolean good = true;
         for (String run : runs) {
-            String[] words = run.split("=", 2);
-            switch (words[0]) {
-                case "agreement" -> good &= Agreement.run(Integer.parseInt(words[1]), out);
-                case "cross" -> {
-                    String[] more = words[1].split(",", 2);
-                    double seconds = Double.parseDouble(more[0]);
-                    good &= Cross.run(Worlds.folder(out, sizes(more[1]).get(0)), seconds, out);
-                }
-                case "process" -> WholeProcess.run(build, out, sizes(words[1]));
-                case "phases" -> Phases.run(out, sizes(words[1]));
-                case "quality" -> Quality.run(Worlds.folder(out, sizes(words[1]).get(0)), out);
-                case "jmh" -> Micro.run(out, words[1]);
-                default -> throw new IllegalArgumentException("no benchmark " + run);
-            }
+            good &= run(run, build, out);
         }
         System.exit(good ? 0 : 1);
     }
 
-    private static List<Integer> sizes(String words) {
-        return Arrays.stream(words.split(",")).map(Integer::valueOf).toList();
+    private static boolean run(String run, Path build, Path out) throws Exception {
+        String[] words = run.split("=", 2);
+        if (words.length < 2) {
+            throw new IllegalArgumentException(
+                    "found benchmark %s, expected one of %s or NAME=NUMBERS"
+                            .formatted(run, SETS.keySet()));
+        }
+        List<Integer> numbers = Arrays.stream(words[1].split(",")).map(Integer::valueOf).toList();
+        switch (words[0]) {
+            case "agreement" -> {
+                return Agreement.run(numbers.get(0), out);
+            }
+            case "cross" -> {
+                return Cross.run(Worlds.folder(out, numbers.get(1)), numbers.get(0), out);
+            }
+            case "jmh" -> Micro.run(out, words[1]);
+            case "phases" -> Phases.run(out, numbers);
+            case "process" -> WholeProcess.run(build, out, numbers);
+            case "quality" -> Quality.run(Worlds.folder(out, numbers.get(0)), out);
+            default -> throw new IllegalArgumentException("no benchmark " + words[0]);
+        }
+        return true;
     }
 }

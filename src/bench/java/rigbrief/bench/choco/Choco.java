@@ -152,8 +152,7 @@ public final class Choco {
     private void post(Rule rule, List<Slot> slots) {
         IntVar[] vars = slots.stream().map(slot -> picks[slot.ordinal()]).toArray(IntVar[]::new);
         model.post(
-                new Constraint(
-                        rule.info().id(), new RulePropagator(instance, rule, slots, vars)));
+                new Constraint(rule.info().id(), new RulePropagator(instance, rule, slots, vars)));
     }
 
     /** Parts and delivery for the supplier set chosen, which is a variable too. */
@@ -189,8 +188,7 @@ public final class Choco {
                         .mapToInt(k -> (int) pricing.deliveryMinor((int) k))
                         .toArray();
         IntVar delivery =
-                model.intVar(
-                        "delivery", 0, Arrays.stream(deliveries).max().orElse(0), true);
+                model.intVar("delivery", 0, Arrays.stream(deliveries).max().orElse(0), true);
         model.element(delivery, deliveries, supplierSet).post();
         terms.add(delivery);
         IntVar base = model.intVar("base", 0, Math.max(0, most), true);
@@ -251,17 +249,13 @@ public final class Choco {
                                             (int)
                                                     Math.round(
                                                             LifetimeGoal.share(
-                                                                            slot,
-                                                                            it.partOrNull())
+                                                                            slot, it.partOrNull())
                                                                     * Goal.FULL
                                                                     * SHARE))
                             .toArray();
             IntVar share =
                     model.intVar(
-                            slot.word() + " share",
-                            0,
-                            Arrays.stream(shares).max().orElse(0),
-                            true);
+                            slot.word() + " share", 0, Arrays.stream(shares).max().orElse(0), true);
             model.element(share, shares, picks[slot.ordinal()]).post();
             terms.add(share);
         }

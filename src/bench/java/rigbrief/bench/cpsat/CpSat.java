@@ -355,10 +355,8 @@ public final class CpSat {
         LinearExprBuilder sum = LinearExpr.newBuilder();
         for (Slot slot : SLOTS) {
             for (int c = 0; c < picks[slot.ordinal()].length; c++) {
-                double share =
-                        LifetimeGoal.share(slot, instance.domain(slot).get(c).partOrNull());
-                sum.addTerm(
-                        picks[slot.ordinal()][c], Math.round(share * Goal.FULL * SHARE));
+                double share = LifetimeGoal.share(slot, instance.domain(slot).get(c).partOrNull());
+                sum.addTerm(picks[slot.ordinal()][c], Math.round(share * Goal.FULL * SHARE));
             }
         }
         sum.add(SHARE / 2);

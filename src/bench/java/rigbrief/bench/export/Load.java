@@ -37,7 +37,9 @@ public record Load(List<long[]> milliwatts, long fixed) {
             long[] of = new long[domain.size()];
             for (int c = 0; c < of.length; c++) {
                 if (slot == Slot.SUPPLY) {
-                    of[c] = -milliwatts(carriesW(instance, (Supply) domain.get(c).partOrNull())) - 1;
+                    of[c] =
+                            -milliwatts(carriesW(instance, (Supply) domain.get(c).partOrNull()))
+                                    - 1;
                 } else {
                     choice[slot.ordinal()] = c;
                     double with =

@@ -103,7 +103,9 @@ public final class Phases {
     }
 
     private static int left(SearchSpace space, boolean moneyOnly) {
-        return Dominance.undominated(space.assessor(), space.candidates(), moneyOnly).values().stream()
+        return Dominance.undominated(space.assessor(), space.candidates(), moneyOnly)
+                .values()
+                .stream()
                 .mapToInt(List::size)
                 .sum();
     }

@@ -36,7 +36,8 @@ public record Timed(double wallS, double cpuS, double peakMb, int status, Path o
      * @param out where its output goes
      * @param minutes most time; it is stopped then, and the status is that of a killed program
      */
-    public static Timed run(Path out, Map<String, String> variables, int minutes, List<String> words)
+    public static Timed run(
+            Path out, Map<String, String> variables, int minutes, List<String> words)
             throws IOException, InterruptedException {
         List<String> command = new ArrayList<>(List.of("sh", "-c", SCRIPT, "sh", out.toString()));
         command.addAll(words);

@@ -57,7 +57,8 @@ public final class WholeProcess {
     private WholeProcess(Path build, Path out) {
         this.launcher = build.resolve("rigbrief").toAbsolutePath();
         this.out = out.toAbsolutePath();
-        for (String curve : List.of("wall s, median", "CPU s, median", "CPU s, most", "peak GB, most")) {
+        for (String curve :
+                List.of("wall s, median", "CPU s, median", "CPU s, most", "peak GB, most")) {
             curves.put(curve, new ArrayList<>());
         }
     }
@@ -221,9 +222,7 @@ public final class WholeProcess {
 
     private static double median(double[] sorted) {
         int middle = sorted.length / 2;
-        return sorted.length % 2 == 1
-                ? sorted[middle]
-                : (sorted[middle - 1] + sorted[middle]) / 2;
+        return sorted.length % 2 == 1 ? sorted[middle] : (sorted[middle - 1] + sorted[middle]) / 2;
     }
 
     private static String spread(double[] sorted) {
@@ -262,8 +261,7 @@ public final class WholeProcess {
         byScenario.forEach(
                 (name, runs) -> {
                     List<double[]> points = new ArrayList<>();
-                    runs.forEach(
-                            (parts, timed) -> points.add(new double[] {parts, timed.cpuS()}));
+                    runs.forEach((parts, timed) -> points.add(new double[] {parts, timed.cpuS()}));
                     fitted(table, "CPU s, " + name, points);
                 });
         table.remark("Least squares on the logarithms of parts and cost; exponent 1 is linear.");

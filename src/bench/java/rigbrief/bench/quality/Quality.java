@@ -35,8 +35,8 @@ import rigbrief.search.TwoStage;
  * Quality against time, for most utility under the ceiling: Timefold naive, Timefold as the program
  * uses it (presolved candidates, greedy start, coupled moves, polish), and the certifier.
  *
- * <p>The last two stop by counts, so they are run again and again, each time with more; a run
- * with more does what the run with less did and goes on.
+ * <p>The last two stop by counts, so they are run again and again, each time with more; a run with
+ * more does what the run with less did and goes on.
  */
 public final class Quality {
     private static final double[] POINTS_S = {0.1, 0.3, 1, 3, 10};
@@ -62,8 +62,7 @@ public final class Quality {
             head.add("gap %% at %s s".formatted(Table.number(point)));
         }
         head.add("sooner than naive at %.0f s".formatted(RIVAL_S));
-        this.table =
-                new Table("quality-" + catalogue.partCount(), head.toArray(String[]::new));
+        this.table = new Table("quality-" + catalogue.partCount(), head.toArray(String[]::new));
     }
 
     /** Compares over all scenarios on one catalogue. */
@@ -125,8 +124,7 @@ public final class Quality {
         double[] each = new double[POINTS_S.length];
         for (int i = 0; i < POINTS_S.length; i++) {
             long figure = trace.by(POINTS_S[i]);
-            each[i] =
-                    figure == Long.MIN_VALUE ? Double.NaN : 100.0 * (best - figure) / best;
+            each[i] = figure == Long.MIN_VALUE ? Double.NaN : 100.0 * (best - figure) / best;
             cells.add(figure == Long.MIN_VALUE ? "no build" : Table.number(each[i]));
         }
         gaps.computeIfAbsent(search, any -> new ArrayList<>()).add(each);
@@ -161,8 +159,7 @@ public final class Quality {
                         .withRandomSeed(SEED);
         Trace trace = new Trace();
         Clock clock = Clock.start();
-        Solver<NaiveMachine> solver =
-                SolverFactory.<NaiveMachine>create(config).buildSolver();
+        Solver<NaiveMachine> solver = SolverFactory.<NaiveMachine>create(config).buildSolver();
         solver.addEventListener(
                 event -> {
                     if (event.isNewBestSolutionInitialized()
