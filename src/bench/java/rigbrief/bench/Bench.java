@@ -20,10 +20,10 @@ public final class Bench {
     private static final Map<String, String> SETS =
             Map.of(
                     "quick",
-                    "agreement=50 jmh=600 phases=600,2000 process=600,2000 quality=600 cross=10,600",
+                    "agreement=50 jmh=600 phases=600,2000 process=600,2000 quality=3,600 cross=10,600",
                     "full",
                     "process=600,2000,20000,60000,200000 phases=600,2000,20000,60000,200000"
-                            + " agreement=500 jmh=600,20000 quality=600 quality=2000 quality=20000"
+                            + " agreement=500 jmh=600,20000 quality=10,600 quality=10,2000 quality=10,20000"
                             + " cross=60,600 cross=60,2000");
 
     private Bench() {}
@@ -64,7 +64,7 @@ public final class Bench {
             case "jmh" -> Micro.run(out, words[1]);
             case "phases" -> Phases.run(out, numbers);
             case "process" -> WholeProcess.run(build, out, numbers);
-            case "quality" -> Quality.run(Worlds.folder(out, numbers.get(0)), out);
+            case "quality" -> Quality.run(Worlds.folder(out, numbers.get(1)), numbers.get(0), out);
             default -> throw new IllegalArgumentException("no benchmark " + words[0]);
         }
         return true;

@@ -56,6 +56,7 @@ public final class Agreement {
     private int localReached;
     private int localAsked;
     private int rounds;
+    private final List<Integer> sound = new ArrayList<>();
 
     private Agreement(int cases) {
         this.cases = cases;
@@ -83,6 +84,7 @@ public final class Agreement {
                 without++;
             } else {
                 withBuilds++;
+                sound.add(all.sound.size());
             }
             compare(seed, "least total", brief, catalogue, Objective.leastMoney(), all.leastMinor);
             everyGoal(seed, brief, catalogue, all.mostPoints);
@@ -211,6 +213,10 @@ public final class Agreement {
         table.remark(
                 "%d instances with a build and %d without; two questions to all, a third to the certifier. Disagreements: %d. Without a proof: %d. Most rounds of cuts: %d."
                         .formatted(withBuilds, without, faults.size(), unproven, rounds));
+        sound.sort(null);
+        table.remark(
+                "Sound builds of an instance that has one: median %d, most %d. Processor seconds of the working thread."
+                        .formatted(sound.get(sound.size() / 2), sound.get(sound.size() - 1)));
         table.remark(
                 "Local search (%d moves) reached the proven best %d times of %d and was never above it."
                         .formatted(MOVES, localReached, localAsked));

@@ -26,7 +26,7 @@ import rigbrief.search.SearchSpace;
  */
 public final class Cross {
     private static final long MOST_ASKED = 500_000;
-    private static final long STEPS = 5_000_000;
+    private static final long STEPS = 300_000;
     private static final int WORKERS = 2;
 
     private final Catalogue catalogue;

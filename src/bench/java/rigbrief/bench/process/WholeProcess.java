@@ -21,7 +21,7 @@ import rigbrief.bench.Table;
 public final class WholeProcess {
     private static final String ORDINARY = "tight-600";
     private static final int LARGE = 100_000;
-    private static final int MINUTES = 10;
+    private static final int MINUTES = 5;
     private static final int REPEATS = 5;
 
     private final Path launcher;
@@ -235,8 +235,8 @@ public final class WholeProcess {
 
     private void write() throws IOException {
         sizes.remark(
-                "Beyond %d parts with a heap of 1 GiB, else as the launcher sets it. Sample for 600 parts, generated catalogues beyond."
-                        .formatted(LARGE));
+                "A run is stopped after %d minutes (exit 137). Beyond %d parts with a heap of 1 GiB, else as the launcher sets it. Sample for 600 parts, generated catalogues beyond."
+                        .formatted(MINUTES, LARGE));
         proposals.write(out);
         sizes.write(out);
         commands.remark(

@@ -7,6 +7,7 @@ import ai.timefold.solver.core.config.solver.SolverConfig;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -39,7 +40,7 @@ import rigbrief.search.TwoStage;
  * more does what the run with less did and goes on.
  */
 public final class Quality {
-    private static final double[] POINTS_S = {0.1, 0.3, 1, 3, 10};
+    private static final double[] ALL_POINTS_S = {0.1, 0.3, 1, 3, 10, 30};
     private static final double RIVAL_S = 5;
     private static final long FIRST_MOVES = 50;
     private static final long FIRST_STEPS = 16;
@@ -50,24 +51,32 @@ public final class Quality {
     private static final String CERTIFIER = "certifier";
 
     private final Catalogue catalogue;
+    private final double[] pointsS;
+    private final double rivalS;
     private final Map<String, List<double[]>> gaps = new LinkedHashMap<>();
     private final List<Double> sooner = new ArrayList<>();
     private final Table table;
     private int unproven;
 
-    private Quality(Catalogue catalogue) {
+    private Quality(Catalogue catalogue, double seconds) {
         this.catalogue = catalogue;
+        this.pointsS = Arrays.stream(ALL_POINTS_S).filter(point -> point <= seconds).toArray();
+        this.rivalS = Math.min(RIVAL_S, seconds);
         List<String> head = new ArrayList<>(List.of("scenario", "search"));
-        for (double point : POINTS_S) {
+        for (double point : pointsS) {
             head.add("gap %% at %s s".formatted(Table.number(point)));
         }
-        head.add("sooner than naive at %.0f s".formatted(RIVAL_S));
+        head.add("sooner than naive at %.0f s".formatted(rivalS));
         this.table = new Table("quality-" + catalogue.partCount(), head.toArray(String[]::new));
     }
 
-    /** Compares over all scenarios on one catalogue. */
-    public static void run(Path folder, Path out) throws IOException {
-        Quality quality = new Quality(Scenarios.catalogue(folder));
+    /**
+     * Compares over all scenarios on one catalogue.
+     *
+     * @param seconds most processor time for one search; each is looked at up to then
+     */
+    public static void run(Path folder, double seconds, Path out) throws IOException {
+        Quality quality = new Quality(Scenarios.catalogue(folder), seconds);
         List<Brief> briefs = Scenarios.briefs(quality.catalogue);
         quality.warmUp(briefs.get(0));
         for (Brief brief : briefs) {
@@ -90,7 +99,7 @@ public final class Quality {
         if (SearchSpace.of(brief, catalogue).candidates().impossible()) {
             return;
         }
-        double most = POINTS_S[POINTS_S.length - 1];
+        double most = pointsS[pointsS.length - 1];
         Map<String, Trace> traces = new LinkedHashMap<>();
         traces.put(NAIVE, naive(brief, most));
         traces.put(OURS, local(brief, most));
@@ -106,7 +115,7 @@ public final class Quality {
             return;
         }
         unproven += proof.complete() ? 0 : 1;
-        long rival = traces.get(NAIVE).by(RIVAL_S);
+        long rival = traces.get(NAIVE).by(rivalS);
         long known = best;
         traces.forEach(
                 (search, trace) ->
@@ -121,9 +130,9 @@ public final class Quality {
 
     private void row(String name, String search, Trace trace, long best, long rival) {
         List<Object> cells = new ArrayList<>(List.of(name, search));
-        double[] each = new double[POINTS_S.length];
-        for (int i = 0; i < POINTS_S.length; i++) {
-            long figure = trace.by(POINTS_S[i]);
+        double[] each = new double[pointsS.length];
+        for (int i = 0; i < pointsS.length; i++) {
+            long figure = trace.by(pointsS[i]);
             each[i] = figure == Long.MIN_VALUE ? Double.NaN : 100.0 * (best - figure) / best;
             cells.add(figure == Long.MIN_VALUE ? "no build" : Table.number(each[i]));
         }
@@ -139,7 +148,7 @@ public final class Quality {
                 sooner.add(0.0);
             }
         } else {
-            double times = RIVAL_S / Math.max(0.001, reached.getAsDouble());
+            double times = rivalS / Math.max(0.001, reached.getAsDouble());
             cells.add(Table.number(times) + " times");
             if (search.equals(CERTIFIER)) {
                 sooner.add(times);
@@ -263,7 +272,7 @@ public final class Quality {
         Map<String, List<double[]>> curves = new LinkedHashMap<>();
         gaps.forEach(
                 (search, rows) -> {
-                    for (int i = 0; i < POINTS_S.length; i++) {
+                    for (int i = 0; i < pointsS.length; i++) {
                         int at = i;
                         List<Double> known = new ArrayList<>();
                         rows.forEach(row -> known.add(row[at]));
@@ -274,13 +283,13 @@ public final class Quality {
                         double worst = any ? known.get(known.size() - 1) : Double.NaN;
                         summary.row(
                                 search,
-                                POINTS_S[i],
+                                pointsS[i],
                                 "%d of %d".formatted(rows.size() - known.size(), rows.size()),
                                 median,
                                 worst);
                         if (any) {
                             curves.computeIfAbsent(search, name -> new ArrayList<>())
-                                    .add(new double[] {POINTS_S[i], Math.max(0.01, worst)});
+                                    .add(new double[] {pointsS[i], Math.max(0.01, worst)});
                         }
                     }
                 });
@@ -289,7 +298,7 @@ public final class Quality {
                         .formatted(
                                 MOST_STEPS,
                                 unproven,
-                                RIVAL_S,
+                                rivalS,
                                 Table.number(
                                         sooner.stream()
                                                 .mapToDouble(Double::doubleValue)
