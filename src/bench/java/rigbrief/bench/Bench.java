@@ -20,7 +20,7 @@ public final class Bench {
     private static final Map<String, String> SETS =
             Map.of(
                     "quick",
-                    "agreement=50 jmh=600 phases=600,2000 process=600,2000 quality=3,600 cross=10,600",
+                    "agreement=50 jmh=600 phases=600,2000 presolve=600,2000,20000,60000 process=600,2000 quality=3,600 cross=10,600",
                     "full",
                     "process=600,2000,20000,60000,200000 phases=600,2000,20000,60000,200000"
                             + " agreement=500 jmh=600,20000 quality=10,600 quality=10,2000 quality=10,20000"
@@ -62,7 +62,8 @@ public final class Bench {
                 return Cross.run(Worlds.folder(out, numbers.get(1)), numbers.get(0), out);
             }
             case "jmh" -> Micro.run(out, words[1]);
-            case "phases" -> Phases.run(out, numbers);
+            case "phases" -> Phases.run(out, numbers, true);
+            case "presolve" -> Phases.run(out, numbers, false);
             case "process" -> WholeProcess.run(build, out, numbers);
             case "quality" -> Quality.run(Worlds.folder(out, numbers.get(1)), numbers.get(0), out);
             default -> throw new IllegalArgumentException("no benchmark " + words[0]);

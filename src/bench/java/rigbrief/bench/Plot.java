@@ -16,6 +16,7 @@ import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.LogAxis;
+import org.jfree.chart.axis.NumberTickUnit;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
 import org.jfree.data.xy.XYSeries;
@@ -25,6 +26,9 @@ import org.jfree.data.xy.XYSeriesCollection;
 public final class Plot {
     private static final int WIDTH = 900;
     private static final int HEIGHT = 560;
+
+    /** Told apart by people who see few colours: Okabe and Ito, Color Universal Design. */
+    private static final int[] COLOURS = {0x0072b2, 0xd55e00, 0x009e73, 0xcc79a7, 0x000000};
 
     private Plot() {}
 
@@ -44,7 +48,11 @@ public final class Plot {
                     points.forEach(point -> series.add(point[0], point[1]));
                     data.addSeries(series);
                 });
-        XYPlot plot = new XYPlot(data, axis(x), axis(y), new XYLineAndShapeRenderer(true, true));
+        XYLineAndShapeRenderer lines = new XYLineAndShapeRenderer(true, true);
+        for (int i = 0; i < curves.size(); i++) {
+            lines.setSeriesPaint(i, new Color(COLOURS[i % COLOURS.length]));
+        }
+        XYPlot plot = new XYPlot(data, axis(x), axis(y), lines);
         plot.setBackgroundPaint(Color.WHITE);
         plot.setDomainGridlinePaint(Color.LIGHT_GRAY);
         plot.setRangeGridlinePaint(Color.LIGHT_GRAY);
@@ -66,7 +74,11 @@ public final class Plot {
 
     private static LogAxis axis(String label) {
         LogAxis axis = new LogAxis(label);
-        axis.setNumberFormatOverride(NumberFormat.getInstance(Locale.ROOT));
+        axis.setTickUnit(new NumberTickUnit(Math.log10(2)));
+        NumberFormat plain = NumberFormat.getInstance(Locale.ROOT);
+        plain.setMaximumFractionDigits(4);
+        plain.setGroupingUsed(false);
+        axis.setNumberFormatOverride(plain);
         return axis;
     }
 }

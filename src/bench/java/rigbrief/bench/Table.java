@@ -70,6 +70,14 @@ public final class Table {
 
     /** Writes both forms, and prints the Markdown. */
     public void write(Path folder) throws IOException {
+        save(folder);
+        System.out.println(markdown());
+    }
+
+    /**
+     * Writes both forms; may be done again when rows are added, so that a broken-off run counts.
+     */
+    public void save(Path folder) throws IOException {
         Files.createDirectories(folder);
         Files.writeString(folder.resolve(name + ".md"), markdown());
         CsvSchema.Builder schema = CsvSchema.builder();
@@ -77,6 +85,5 @@ public final class Table {
         String csv =
                 new CsvMapper().writer(schema.setUseHeader(true).build()).writeValueAsString(rows);
         Files.writeString(folder.resolve(name + ".csv"), csv);
-        System.out.println(markdown());
     }
 }

@@ -27,32 +27,47 @@ import rigbrief.search.SearchSpace;
 public final class Phases {
     private static final long STEPS = 60_000;
 
+    private final String name;
+    private final boolean searches;
     private final Map<String, List<double[]>> curves = new LinkedHashMap<>();
-    private final Table table =
-            new Table(
-                    "phases",
-                    "parts",
-                    "read, s",
-                    "candidates, s",
-                    "dominance, s",
-                    "lean, s",
-                    "full, s",
-                    "candidates",
-                    "left for lean",
-                    "left for full",
-                    "steps lean",
-                    "steps full");
+    private final Table table;
 
-    private Phases() {}
+    private Phases(boolean searches) {
+        this.searches = searches;
+        this.name = searches ? "phases" : "presolve";
+        this.table =
+                new Table(
+                        name,
+                        "parts",
+                        "read, s",
+                        "candidates, s",
+                        "dominance, s",
+                        "lean, s",
+                        "full, s",
+                        "candidates",
+                        "left for lean",
+                        "left for full",
+                        "steps lean",
+                        "steps full");
+        table.remark(
+                "Means over the scenarios, processor seconds of the working thread; searches stop at %d steps%s."
+                        .formatted(STEPS, searches ? "" : " and were left out"));
+    }
 
-    /** Measures over all scenarios at every size. */
-    public static void run(Path out, List<Integer> parts) throws IOException {
-        Phases phases = new Phases();
+    /**
+     * Measures over all scenarios at every size.
+     *
+     * @param searches whether to search as well, which takes most of the time
+     */
+    public static void run(Path out, List<Integer> parts, boolean searches) throws IOException {
+        Phases phases = new Phases(searches);
         phases.size(Worlds.folder(out, parts.get(0)), parts.get(0), false);
         for (int size : parts) {
             phases.size(Worlds.folder(out, size), size, true);
+            phases.save(out);
         }
-        phases.write(out);
+        phases.table.write(out);
+        phases.growth().write(out);
     }
 
     private void size(Path folder, int parts, boolean counts) throws IOException {
@@ -75,6 +90,9 @@ public final class Phases {
             count[1] += left(space, true);
             cost[1] += clock.threadS();
             count[2] += left(space, false);
+            if (!searches) {
+                continue;
+            }
             Problem problem = space.within(brief.ceiling().minorUnits());
             clock = Clock.start();
             count[3] += steps(problem, Objective.leastMoney());
@@ -97,9 +115,11 @@ public final class Phases {
         add("reading the catalogue", parts, read);
         add("candidates", parts, cost[0] / briefs);
         add("dominance", parts, cost[1] / briefs);
-        add("lean", parts, cost[2] / briefs);
-        add("full", parts, cost[3] / briefs);
-        System.err.println("phases: " + parts);
+        if (searches) {
+            add("lean", parts, cost[2] / briefs);
+            add("full", parts, cost[3] / briefs);
+        }
+        System.err.println(name + ": " + parts);
     }
 
     private static int left(SearchSpace space, boolean moneyOnly) {
@@ -121,15 +141,17 @@ public final class Phases {
                 .add(new double[] {parts, Math.max(cpuS, 1e-4)});
     }
 
-    private void write(Path out) throws IOException {
-        table.remark(
-                "Means over the scenarios, processor seconds of the working thread; searches stop at %d steps."
-                        .formatted(STEPS));
-        table.write(out);
+    private void save(Path out) throws IOException {
+        table.save(out);
+        growth().save(out);
+        Plot.draw(out.resolve(name + ".svg"), "Phases of an answer", "parts", "CPU s", curves);
+    }
+
+    private Table growth() {
         Table growth =
-                new Table("phases-growth", "phase", "exponent", "95 %", "R squared", "so it grows");
-        curves.forEach((name, points) -> WholeProcess.fitted(growth, name, points));
-        growth.write(out);
-        Plot.draw(out.resolve("phases.svg"), "Phases of an answer", "parts", "CPU s", curves);
+                new Table(
+                        name + "-growth", "phase", "exponent", "95 %", "R squared", "so it grows");
+        curves.forEach((phase, points) -> WholeProcess.fitted(growth, phase, points));
+        return growth;
     }
 }

@@ -57,6 +57,12 @@ public final class WholeProcess {
     private WholeProcess(Path build, Path out) {
         this.launcher = build.resolve("rigbrief").toAbsolutePath();
         this.out = out.toAbsolutePath();
+        sizes.remark(
+                "A run is stopped after %d minutes (exit 137). Beyond %d parts with a heap of 1 GiB, else as the launcher sets it. Sample for 600 parts, generated catalogues beyond."
+                        .formatted(MINUTES, LARGE));
+        commands.remark(
+                "Brief %s; medians of %d runs, of one for budget and beyond %d parts."
+                        .formatted(ORDINARY, REPEATS, LARGE / 2));
         for (String curve :
                 List.of("wall s, median", "CPU s, median", "CPU s, most", "peak GB, most")) {
             curves.put(curve, new ArrayList<>());
@@ -75,8 +81,9 @@ public final class WholeProcess {
         it.start();
         for (int size : parts) {
             it.size(size);
+            it.save();
         }
-        it.write();
+        it.print();
     }
 
     private void start() throws IOException, InterruptedException {
@@ -233,18 +240,12 @@ public final class WholeProcess {
                         Table.number(sorted[sorted.length - 1]));
     }
 
-    private void write() throws IOException {
-        sizes.remark(
-                "A run is stopped after %d minutes (exit 137). Beyond %d parts with a heap of 1 GiB, else as the launcher sets it. Sample for 600 parts, generated catalogues beyond."
-                        .formatted(MINUTES, LARGE));
-        proposals.write(out);
-        sizes.write(out);
-        commands.remark(
-                "Brief %s; medians of %d runs, of one for budget and beyond %d parts."
-                        .formatted(ORDINARY, REPEATS, LARGE / 2));
-        commands.write(out);
+    private void save() throws IOException {
+        proposals.save(out);
+        sizes.save(out);
+        commands.save(out);
         if (curves.get("CPU s, most").size() > 1) {
-            growth();
+            growth().save(out);
         }
         Plot.draw(
                 out.resolve("propose-by-size.svg"),
@@ -254,7 +255,14 @@ public final class WholeProcess {
                 curves);
     }
 
-    private void growth() throws IOException {
+    private void print() throws IOException {
+        proposals.write(out);
+        sizes.write(out);
+        commands.write(out);
+        growth().write(out);
+    }
+
+    private Table growth() {
         Table table =
                 new Table("propose-growth", "cost", "exponent", "95 %", "R squared", "so it grows");
         curves.forEach((name, points) -> fitted(table, name, points));
@@ -265,7 +273,7 @@ public final class WholeProcess {
                     fitted(table, "CPU s, " + name, points);
                 });
         table.remark("Least squares on the logarithms of parts and cost; exponent 1 is linear.");
-        table.write(out);
+        return table;
     }
 
     static void fitted(Table table, String name, List<double[]> points) {
