@@ -105,11 +105,11 @@ public final class Phases {
             return;
         }
         List<Object> row = new ArrayList<>(List.of(parts, read));
-        for (double each : cost) {
-            row.add(each / briefs);
+        for (int i = 0; i < cost.length; i++) {
+            row.add(searches || i < 2 ? cost[i] / briefs : Double.valueOf(Double.NaN));
         }
-        for (double each : count) {
-            row.add("%.0f".formatted(each / briefs));
+        for (int i = 0; i < count.length; i++) {
+            row.add(searches || i < 3 ? "%.0f".formatted(count[i] / briefs) : "-");
         }
         table.row(row.toArray());
         add("reading the catalogue", parts, read);
