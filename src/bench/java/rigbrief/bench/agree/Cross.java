@@ -72,6 +72,7 @@ public final class Cross {
         cross.certify(briefs.get(0));
         for (Brief brief : briefs) {
             cross.compare(brief);
+            cross.table.save(out);
         }
         cross.write(out);
         return cross.disagreements == 0;
