@@ -5,10 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import rigbrief.audit.AuditFinding;
 import rigbrief.audit.AuditFinding.Level;
-import rigbrief.brief.Brief;
 import rigbrief.build.Build;
-import rigbrief.catalogue.Catalogue;
-import rigbrief.wording.Texts;
 
 /**
  * How to put one build together, from the first look to the last test.
@@ -48,16 +45,7 @@ public record AssemblyPlan(
         List<Check> firstBoot,
         List<Check> tests) {
 
-    /**
-     * The plan for a build under a brief, in a language.
-     *
-     * @throws IllegalArgumentException when a required slot is empty
-     */
-    public static AssemblyPlan of(Brief brief, Catalogue catalogue, Build build, Texts texts) {
-        return of(Bench.of(brief, catalogue, build, texts));
-    }
-
-    /** The plan for a build on the bench. */
+    /** The plan for a build on the bench, in its language. */
     public static AssemblyPlan of(Bench bench) {
         MemoryPlaces memory = MemoryPlaces.of(bench.build());
         List<DriveHome> drives = DriveHome.of(bench.it());

@@ -5,13 +5,11 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import rigbrief.audit.Audit;
-import rigbrief.audit.Auditor;
+import rigbrief.api.Rigbrief;
 import rigbrief.audit.OpenBrief;
 import rigbrief.brief.Brief;
 import rigbrief.build.BuildRecord;
 import rigbrief.catalogue.Catalogue;
-import rigbrief.proposal.replace.Ordered;
 import rigbrief.report.AuditAnswer;
 import rigbrief.report.AuditJson;
 import rigbrief.report.AuditText;
@@ -48,16 +46,12 @@ final class AuditCommand implements Callable<Integer> {
         InputFiles files = new InputFiles(console);
         Catalogue parts = files.catalogue(catalogue);
         BuildRecord filed = files.build(build, parts);
-        Brief wanted = brief == null ? ownBrief(filed, parts) : files.brief(brief, parts);
+        Rigbrief shop = Rigbrief.of(parts);
+        Brief wanted = brief == null ? shop.briefOf(filed) : files.brief(brief, parts);
         warnOfChange(filed, parts);
-        Audit audit = new Auditor(wanted, parts, Ordered.of(filed, parts)).audit(filed);
-        AuditAnswer answer = new AuditAnswer(build, wanted, parts, audit);
+        AuditAnswer answer = shop.audit(build, filed, wanted);
         format.print(console, new AuditText(), new AuditJson(), answer, next(answer));
-        return (audit.fits() ? ExitStatus.DONE : ExitStatus.BREAKS).code();
-    }
-
-    private static Brief ownBrief(BuildRecord filed, Catalogue parts) {
-        return filed.brief().orElseGet(() -> OpenBrief.of(filed, parts));
+        return (answer.audit().fits() ? ExitStatus.DONE : ExitStatus.BREAKS).code();
     }
 
     private void warnOfChange(BuildRecord filed, Catalogue parts) {

@@ -141,16 +141,21 @@ final class OrderCommand implements Callable<Integer> {
     }
 
     private void move(Catalogue parts) throws Exception {
-        BuildFile file = BuildFile.read(build, parts, console);
         BuildRecord after;
+        try (BuildFile file = BuildFile.read(build, parts, console)) {
+            after = moved(file.record(), parts);
+            file.replace(after);
+        }
+        HistoryEntry last = after.history().get(after.history().size() - 1);
+        show(after, parts, Optional.of((HistoryEntry.Move) last));
+    }
+
+    private BuildRecord moved(BuildRecord before, Catalogue parts) {
         try {
-            after = new Mover(file.record()).move(request(parts));
+            return new Mover(before).move(request(parts));
         } catch (MoveRefused | IllegalArgumentException refused) {
             throw wrong(refused.getMessage());
         }
-        file.replace(after);
-        HistoryEntry last = after.history().get(after.history().size() - 1);
-        show(after, parts, Optional.of((HistoryEntry.Move) last));
     }
 
     private MoveRequest request(Catalogue parts) {

@@ -23,9 +23,13 @@ public final class BriefReader {
     private final Catalogue catalogue;
     private final Names names;
 
-    BriefReader(Catalogue catalogue) {
+    private BriefReader(Catalogue catalogue) {
+        this(catalogue, new Names(catalogue));
+    }
+
+    BriefReader(Catalogue catalogue, Names names) {
         this.catalogue = catalogue;
-        this.names = new Names(catalogue);
+        this.names = names;
     }
 
     /**

@@ -22,12 +22,7 @@ public final class AssemblyDocument implements Document {
 
     @Override
     public Page page(DocumentSubject subject, Words words) {
-        AssemblyPlan plan =
-                AssemblyPlan.of(
-                        subject.brief(),
-                        subject.catalogue(),
-                        subject.filed().build(),
-                        words.texts());
+        AssemblyPlan plan = AssemblyPlan.of(subject.bench(words.texts()));
         Map<String, Object> model = new LinkedHashMap<>();
         model.put("plate", BenchWords.plate(subject, words));
         model.put("deferral", words.text("plan.deferral"));

@@ -34,12 +34,7 @@ public final class AssemblyText implements Report<DocumentSubject> {
 
     /** The same in the reader's language. */
     public String write(DocumentSubject subject, Style style, Words words) {
-        AssemblyPlan plan =
-                AssemblyPlan.of(
-                        subject.brief(),
-                        subject.catalogue(),
-                        subject.filed().build(),
-                        words.texts());
+        AssemblyPlan plan = AssemblyPlan.of(subject.bench(words.texts()));
         return new Writing(new TextPage(style), subject, plan, words).document();
     }
 

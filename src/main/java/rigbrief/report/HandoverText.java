@@ -35,8 +35,7 @@ public final class HandoverText implements Report<DocumentSubject> {
 
     /** The same in the reader's language. */
     public String write(DocumentSubject subject, Style style, Words words) {
-        Handover handover =
-                Handover.of(subject.filed(), subject.brief(), subject.catalogue(), words.texts());
+        Handover handover = Handover.of(subject.filed(), subject.bench(words.texts()));
         return new Writing(new TextPage(style), subject, handover, words).document();
     }
 

@@ -51,8 +51,7 @@ public final class OrderListCsv implements Report<DocumentSubject> {
 
     @Override
     public String write(DocumentSubject subject, Style style) {
-        OrderList list =
-                OrderList.of(subject.filed(), subject.brief(), subject.catalogue(), ENGLISH);
+        OrderList list = OrderList.of(subject.filed(), subject.bench(ENGLISH));
         String currency = subject.brief().currency().getCurrencyCode();
         StringBuilder csv = new StringBuilder();
         row(csv, COLUMNS);

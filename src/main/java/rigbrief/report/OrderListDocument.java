@@ -25,8 +25,7 @@ public final class OrderListDocument implements Document {
 
     @Override
     public Page page(DocumentSubject subject, Words words) {
-        OrderList list =
-                OrderList.of(subject.filed(), subject.brief(), subject.catalogue(), words.texts());
+        OrderList list = OrderList.of(subject.filed(), subject.bench(words.texts()));
         Map<String, Object> model = new LinkedHashMap<>();
         model.put("plate", BenchWords.plate(subject, words));
         model.put("currency", subject.brief().currency().getCurrencyCode());

@@ -32,8 +32,7 @@ public final class OrderListText implements Report<DocumentSubject> {
 
     /** The same in the reader's language. */
     public String write(DocumentSubject subject, Style style, Words words) {
-        OrderList list =
-                OrderList.of(subject.filed(), subject.brief(), subject.catalogue(), words.texts());
+        OrderList list = OrderList.of(subject.filed(), subject.bench(words.texts()));
         return new Writing(new TextPage(style), subject, list, words).document();
     }
 

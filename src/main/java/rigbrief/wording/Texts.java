@@ -1,7 +1,9 @@
 package rigbrief.wording;
 
+import java.math.RoundingMode;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
+import java.text.Format;
 import java.text.MessageFormat;
 import java.util.ArrayList;
 import java.util.List;
@@ -106,7 +108,7 @@ public final class Texts {
         for (int i = 0; i < places.length; i++) {
             told[i] = told(places[i]);
         }
-        return new MessageFormat(each.apply(pattern), locale).format(told);
+        return format(each.apply(pattern)).format(told);
     }
 
     /** A phrase in this language. */
@@ -125,6 +127,17 @@ public final class Texts {
         format.setMaximumFractionDigits(decimals);
         String number = format.format(figure.number());
         return figure.unit().isEmpty() ? number : number + " " + figure.unit();
+    }
+
+    /** Figures are rounded half up, as {@link Measured} and every other figure is. */
+    private MessageFormat format(String pattern) {
+        MessageFormat format = new MessageFormat(pattern, locale);
+        for (Format place : format.getFormats()) {
+            if (place instanceof DecimalFormat number) {
+                number.setRoundingMode(RoundingMode.HALF_UP);
+            }
+        }
+        return format;
     }
 
     private Object told(Object place) {

@@ -17,12 +17,7 @@ class AssemblyTextTest {
     @ParameterizedTest
     @MethodSource("subjects")
     void all_of_the_plan_is_on_paper_and_defers_to_manuals_and_codes(DocumentSubject subject) {
-        AssemblyPlan plan =
-                AssemblyPlan.of(
-                        subject.brief(),
-                        subject.catalogue(),
-                        subject.filed().build(),
-                        Texts.ENGLISH);
+        AssemblyPlan plan = AssemblyPlan.of(subject.bench(Texts.ENGLISH));
 
         String text = new AssemblyText().write(subject, Style.PLAIN);
 
@@ -50,13 +45,7 @@ class AssemblyTextTest {
     @ParameterizedTest
     @MethodSource("subjects")
     void the_drawing_shows_every_fan_once(DocumentSubject subject) {
-        var fans =
-                AssemblyPlan.of(
-                                subject.brief(),
-                                subject.catalogue(),
-                                subject.filed().build(),
-                                Texts.ENGLISH)
-                        .fans();
+        var fans = AssemblyPlan.of(subject.bench(Texts.ENGLISH)).fans();
 
         String drawing = String.join("\n", FanDrawingText.lines(fans));
 

@@ -100,12 +100,7 @@ class BenchDocumentsTest {
     @MethodSource("subjects")
     void the_assembly_plan_on_paper_has_every_step_and_the_drawing(DocumentSubject subject)
             throws Exception {
-        AssemblyPlan plan =
-                AssemblyPlan.of(
-                        subject.brief(),
-                        subject.catalogue(),
-                        subject.filed().build(),
-                        Texts.ENGLISH);
+        AssemblyPlan plan = AssemblyPlan.of(subject.bench(Texts.ENGLISH));
 
         String text = paper(new AssemblyDocument(), subject);
 
@@ -119,12 +114,7 @@ class BenchDocumentsTest {
     @MethodSource("subjects")
     void the_drawing_has_a_fan_for_every_fan_and_words_for_those_who_cannot_see_it(
             DocumentSubject subject) {
-        AssemblyPlan plan =
-                AssemblyPlan.of(
-                        subject.brief(),
-                        subject.catalogue(),
-                        subject.filed().build(),
-                        Texts.ENGLISH);
+        AssemblyPlan plan = AssemblyPlan.of(subject.bench(Texts.ENGLISH));
 
         FanDrawing drawing = FanDrawing.of(plan.build(), plan.fans(), WORDS);
         String html = PageWriter.html(new AssemblyDocument().page(subject, WORDS), WORDS);

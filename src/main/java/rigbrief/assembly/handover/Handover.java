@@ -2,10 +2,7 @@ package rigbrief.assembly.handover;
 
 import java.util.List;
 import rigbrief.assembly.Bench;
-import rigbrief.brief.Brief;
 import rigbrief.build.BuildRecord;
-import rigbrief.catalogue.Catalogue;
-import rigbrief.wording.Texts;
 
 /**
  * What the owner of a machine is told when it changes hands.
@@ -28,13 +25,8 @@ public record Handover(
         care = List.copyOf(care);
     }
 
-    /**
-     * The handover of a filed build.
-     *
-     * @throws IllegalArgumentException when a required slot is empty
-     */
-    public static Handover of(BuildRecord filed, Brief brief, Catalogue catalogue, Texts texts) {
-        Bench bench = Bench.of(brief, catalogue, filed.build(), texts);
+    /** The handover of a filed build, in the language of its bench. */
+    public static Handover of(BuildRecord filed, Bench bench) {
         return new Handover(
                 bench,
                 filed.lines().stream().map(line -> PartPassport.of(line, filed)).toList(),

@@ -19,7 +19,6 @@ import rigbrief.catalogue.Supplier;
 import rigbrief.part.Part;
 import rigbrief.part.Slot;
 import rigbrief.quantity.Money;
-import rigbrief.wording.Texts;
 
 /**
  * What to order, from whom, in which order, and what else a first boot needs.
@@ -64,13 +63,9 @@ public record OrderList(
      */
     public record Whole(Money fees, Money tax, Money total) {}
 
-    /**
-     * The order list of a filed build, judged by a brief, told in a language.
-     *
-     * @throws IllegalArgumentException when a required slot is empty
-     */
-    public static OrderList of(BuildRecord filed, Brief brief, Catalogue catalogue, Texts texts) {
-        Bench bench = Bench.of(brief, catalogue, filed.build(), texts);
+    /** The order list of a filed build that is judged already, in the language of its bench. */
+    public static OrderList of(BuildRecord filed, Bench bench) {
+        Brief brief = bench.brief();
         Cost cost = bench.it().cost();
         List<OrderLine> lines = new ArrayList<>();
         for (Cost.Line line : cost.lines()) {
@@ -83,7 +78,7 @@ public record OrderList(
         for (int i = 0; i < lines.size(); i++) {
             lines.set(i, lines.get(i).ranked(i + 1));
         }
-        List<SupplierOrder> orders = bySupplier(lines, catalogue);
+        List<SupplierOrder> orders = bySupplier(lines, bench.it().catalogue());
         Money none = Money.zero(brief.currency());
         return new OrderList(
                 orders,

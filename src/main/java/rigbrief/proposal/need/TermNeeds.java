@@ -49,7 +49,7 @@ final class TermNeeds {
         IntFunction<Level> level =
                 count ->
                         new Level(
-                                Phrase.of("need.machines", count),
+                                machines(count),
                                 it -> new BriefDraft(it).quantity(count).toBrief());
         List<Integer> fewer =
                 java.util.stream.IntStream.range(1, machines)
@@ -65,7 +65,11 @@ final class TermNeeds {
                 StoreNeeds.levels(fewer, level),
                 Optional.empty(),
                 Optional.empty(),
-                it -> Phrase.of("need.machines", 1));
+                it -> machines(it.brief().quantity()));
+    }
+
+    private static Phrase machines(int count) {
+        return Phrase.of("need.machines", count);
     }
 
     private static Need screen(Screen screen) {

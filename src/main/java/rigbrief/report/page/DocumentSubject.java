@@ -1,9 +1,12 @@
 package rigbrief.report.page;
 
+import rigbrief.assembly.Bench;
 import rigbrief.audit.Audit;
 import rigbrief.brief.Brief;
 import rigbrief.build.BuildRecord;
 import rigbrief.catalogue.Catalogue;
+import rigbrief.proposal.replace.Ordered;
+import rigbrief.wording.Texts;
 
 /**
  * What a document is about.
@@ -15,4 +18,15 @@ import rigbrief.catalogue.Catalogue;
  * @param audit everything the judge says of it, at today's offers
  */
 public record DocumentSubject(
-        String file, BuildRecord filed, Brief brief, Catalogue catalogue, Audit audit) {}
+        String file, BuildRecord filed, Brief brief, Catalogue catalogue, Audit audit) {
+    /**
+     * The machine on the bench, for the papers of those who order and build it: what was ordered or
+     * is here already no longer hangs on today's offers.
+     *
+     * @param texts the language in which it is told
+     * @throws IllegalArgumentException when a required slot is empty
+     */
+    public Bench bench(Texts texts) {
+        return Bench.of(brief, catalogue, filed.build(), Ordered.of(filed, catalogue), texts);
+    }
+}

@@ -20,6 +20,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import rigbrief.assembly.Bench;
 import rigbrief.assembly.ScenarioBuilds;
 import rigbrief.assembly.ScenarioBuilds.Filed;
 import rigbrief.assess.Cost;
@@ -47,7 +48,7 @@ class OrderListTest {
     }
 
     private static OrderList list(Filed filed) {
-        return OrderList.of(filed.record(), filed.brief(), filed.catalogue(), Texts.ENGLISH);
+        return OrderList.of(filed.record(), filed.bench());
     }
 
     @ParameterizedTest
@@ -153,9 +154,7 @@ class OrderListTest {
                                                 .orElseGet(() -> wanted(build, slot, List.of()))));
         return OrderList.of(
                 new BuildRecord(Optional.of(brief), Optional.empty(), "", "", lines),
-                brief,
-                catalogue,
-                Texts.ENGLISH);
+                Bench.of(brief, catalogue, build));
     }
 
     private static BuildLine wanted(Build build, Slot slot, List<Units> units) {

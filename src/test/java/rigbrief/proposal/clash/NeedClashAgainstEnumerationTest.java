@@ -84,7 +84,7 @@ class NeedClashAgainstEnumerationTest {
                 assertThat(solving.fits(way.build(), way.brief())).as("seed %d", seed).isTrue();
                 for (Need need : clash.constraints()) {
                     boolean letGo =
-                            way.changes().stream().anyMatch(c -> c.need().equals(need.name()));
+                            way.changes().stream().anyMatch(c -> c.need().equals(need.phrase()));
                     if (!letGo) {
                         assertThat(need.asked().put().apply(way.brief()))
                                 .as("seed %d keeps %s", seed, need.name())

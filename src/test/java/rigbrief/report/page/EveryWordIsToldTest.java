@@ -2,6 +2,8 @@ package rigbrief.report.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -29,6 +31,8 @@ import rigbrief.file.BriefReader;
 import rigbrief.file.CatalogueReader;
 import rigbrief.part.Board;
 import rigbrief.part.Kind;
+import rigbrief.part.Part;
+import rigbrief.part.Processor;
 import rigbrief.proposal.Proposals;
 import rigbrief.proposal.Proposer;
 import rigbrief.proposal.SearchLimits;
@@ -165,10 +169,30 @@ class EveryWordIsToldTest {
                             data.add(board.socket());
                             data.addAll(board.features());
                         });
+        for (Part part : catalogue.parts(Kind.PROCESSOR)) {
+            data.add(((Processor) part).family());
+        }
+        data.addAll(columns());
         data.addAll(List.of("1920x1080", "2560x1440", "3840x2160", "3440x1440"));
         data.remove("");
         names = new ArrayList<>(data);
         names.sort(Comparator.comparingInt(String::length).reversed());
+    }
+
+    /** Columns of the catalogue's files whose names are no words, such as {@code height_mm}. */
+    private static Set<String> columns() throws IOException {
+        Set<String> columns = new LinkedHashSet<>();
+        try (Stream<Path> files = Files.list(Path.of("catalog-sample"))) {
+            for (Path file : files.filter(each -> each.toString().endsWith(".csv")).toList()) {
+                try (Stream<String> lines = Files.lines(file)) {
+                    lines.findFirst().stream()
+                            .flatMap(head -> Stream.of(head.split(",")))
+                            .filter(column -> column.contains("_"))
+                            .forEach(columns::add);
+                }
+            }
+        }
+        return columns;
     }
 
     static List<Arguments> sheets() {

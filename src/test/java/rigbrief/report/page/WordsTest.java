@@ -20,7 +20,10 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import rigbrief.quantity.Unit;
 import rigbrief.rule.Rules;
+import rigbrief.wording.Measured;
+import rigbrief.wording.Phrase;
 import rigbrief.wording.Texts;
 
 class WordsTest {
@@ -64,6 +67,30 @@ class WordsTest {
         assertThatThrownBy(() -> Words.of(Locale.UK).text("no.such"))
                 .isInstanceOf(MissingResourceException.class)
                 .hasMessageContaining("no.such");
+    }
+
+    /** Rounding half up is the rule of everyday arithmetic (DIN 1333, 4.5.1, from memory). */
+    @Test
+    void a_phrase_reads_alike_whatever_the_hosts_locale_and_rounds_half_up() {
+        Phrase noise =
+                Phrase.of(
+                        "finding.noise",
+                        Measured.of(3_405, Unit.CENTIDECIBEL),
+                        1.25,
+                        Measured.of(3_000, Unit.CENTIDECIBEL));
+        Locale before = Locale.getDefault();
+        for (Locale host : List.of(Locale.ROOT, Locale.GERMANY, new Locale("ar", "EG"))) {
+            Locale.setDefault(host);
+            try {
+                assertThat(noise.toString())
+                        .as(host.toString())
+                        .isEqualTo(
+                                "34.05 dB(A) at 1.3 m under the heaviest workload, 30.00 dB(A) allowed");
+                assertThat(Texts.of(Locale.GERMAN).say(noise)).startsWith("34,05 dB(A) in 1,3 m");
+            } finally {
+                Locale.setDefault(before);
+            }
+        }
     }
 
     @ParameterizedTest

@@ -1,4 +1,4 @@
-package rigbrief.cli;
+package rigbrief.api;
 
 import java.time.Duration;
 import java.util.ArrayList;
@@ -11,7 +11,7 @@ import rigbrief.proposal.front.FrontFinder;
 import rigbrief.wording.Phrase;
 
 /** Fills an answer's front, for pages that let a reader walk along it. */
-final class FrontSearch {
+public final class FrontSearch {
     /** Steps of the certifier for the whole front; what a page needs is points, not proofs. */
     private static final long STEPS = 10_000;
 
@@ -22,7 +22,7 @@ final class FrontSearch {
      *
      * @param time ceiling on the time of this search; its use is told among the remarks
      */
-    static Proposals widened(Proposals answer, Optional<Duration> time) {
+    public static Proposals widened(Proposals answer, Optional<Duration> time) {
         if (answer.proposals().size() < 2) {
             return answer;
         }
