@@ -28,8 +28,8 @@ import rigbrief.world.Effort;
  * nothing of the declarations.
  */
 class MonotonicityTest {
-    private static final int BUILDS = Effort.cases(60, 3_000);
-    private static final int WORLDS = Effort.cases(20, 3_000);
+    private static final int BUILDS = Effort.cases(60, 1_000);
+    private static final int WORLDS = Effort.cases(20, 250);
     private static final int FEW_WORLDS = 5;
     private static final int BUILDS_PER_WORLD = 4;
     private static ColumnTrial trial;

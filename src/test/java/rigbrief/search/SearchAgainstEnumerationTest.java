@@ -18,7 +18,7 @@ class SearchAgainstEnumerationTest {
     /** Cases that have a build at all; those without are compared too, and not counted. */
     private static final int CASES = Effort.cases(100, 500);
 
-    private static final int CASES_OF_SIBLINGS = Effort.cases(10, 500);
+    private static final int CASES_OF_SIBLINGS = Effort.cases(10, 100);
     private static final long STEPS = 50_000_000;
 
     @Test
