@@ -43,6 +43,9 @@ public final class Certifier {
     /** After so many pairs or steps it is asked whether to stop; a power of two. */
     private static final int ASKED_EVERY = 1_024;
 
+    /** After so many last looks, each as long as hundreds of steps, it is asked likewise. */
+    private static final int LOOKED_AT_EVERY = 16;
+
     /** How often a pair is looked at, each time closer, before it is explored. */
     private static final int LOOKS = 3;
 
@@ -63,6 +66,7 @@ public final class Certifier {
     private boolean rootStands;
     private Standing best;
     private long steps;
+    private long closeLooks;
     private boolean interrupted;
     private boolean firstIsEnough;
 
@@ -261,6 +265,10 @@ public final class Certifier {
         if (!beaten(top.bound)) {
             queue.add(top);
         }
+        interrupted =
+                top.looks == LOOKS
+                        && (++closeLooks & LOOKED_AT_EVERY - 1) == 0
+                        && stop.getAsBoolean();
     }
 
     /** Splits a pair by boards, or decides everything else around a pair and a board. */
