@@ -45,19 +45,15 @@ final class AuditCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        InputFiles files = new InputFiles(console);
-        Catalogue parts = files.catalogue(catalogue);
-        BuildRecord filed = files.build(build, parts);
-        Brief wanted = brief == null ? ownBrief(filed, parts) : files.brief(brief, parts);
+        InputFiles.Subject read = new InputFiles(console).subject(catalogue, build, brief);
+        Catalogue parts = read.parts();
+        BuildRecord filed = read.filed();
+        Brief wanted = read.brief();
         warnOfChange(filed, parts);
         Audit audit = new Auditor(wanted, parts, Ordered.of(filed, parts)).audit(filed);
         AuditAnswer answer = new AuditAnswer(build, wanted, parts, audit);
         format.print(console, new AuditText(), new AuditJson(), answer, next(answer));
         return (audit.fits() ? ExitStatus.DONE : ExitStatus.BREAKS).code();
-    }
-
-    private static Brief ownBrief(BuildRecord filed, Catalogue parts) {
-        return filed.brief().orElseGet(() -> OpenBrief.of(filed, parts));
     }
 
     private void warnOfChange(BuildRecord filed, Catalogue parts) {

@@ -2,15 +2,17 @@ package rigbrief.cli;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import rigbrief.build.BuildRecord;
-import rigbrief.catalogue.Catalogue;
 import rigbrief.diagnostic.BadInput;
 import rigbrief.file.BuildReader;
 import rigbrief.file.BuildWriter;
 import rigbrief.file.FileRefused;
+import rigbrief.file.Known;
 import rigbrief.file.SafeWriter;
 
 /** A build file that is read, changed and put back in its place whole. */
@@ -28,33 +30,44 @@ final class BuildFile {
     /**
      * Reads a build file.
      *
-     * @throws BadInput when it can't be used
+     * @throws BadInput when it, or the catalogue, can't be used
      * @throws NotWritten when it is no file that could be written back
      */
-    static BuildFile read(String name, Catalogue catalogue, Console console)
-            throws BadInput, NotWritten {
-        if (name.equals("-")) {
+    static BuildFile read(String name, Known known, InputFiles files) throws BadInput, NotWritten {
+        if (name.equals(InputFiles.STANDARD_INPUT)) {
             throw new NotWritten(
                     "found -, expected a build file, since it is written back; name the file");
         }
-        Path path = Path.of(name);
-        byte[] bytes;
+        Optional<Path> path = files.at(name, Optional::of);
+        if (path.isPresent() && Files.exists(path.get()) && isSpecial(path.get())) {
+            throw new NotWritten(
+                    name + ": found a pipe or a device, expected a file, since it is written back");
+        }
+        files.build(name, known);
+        files.refuseFaulty();
         try {
-            bytes = Files.readAllBytes(path);
+            // Once more from bytes that are kept: the file may have changed since it was looked at.
+            byte[] bytes = Files.readAllBytes(path.orElseThrow());
+            refuseList(name, bytes);
+            InputStream in = new ByteArrayInputStream(bytes);
+            BuildRecord record = BuildReader.read(in, name, known.catalogue());
+            return new BuildFile(path.get(), bytes, record);
         } catch (IOException unreadable) {
-            // Reading it by name tells what is wrong with it, in the usual words.
-            BuildReader.read(path, catalogue);
             throw new NotWritten(name + ": can't be read (" + unreadable.getMessage() + ")");
         }
+    }
+
+    private static boolean isSpecial(Path path) {
+        return !Files.isRegularFile(path) && !Files.isDirectory(path);
+    }
+
+    private static void refuseList(String name, byte[] bytes) throws NotWritten {
         if (BuildReader.isPlainList(new String(bytes, StandardCharsets.UTF_8))) {
             throw new NotWritten(
                     name
                             + ": found a list of part ids, expected a build file, as propose --out"
                             + " writes them");
         }
-        console.progress("reading the build " + name);
-        BuildRecord record = BuildReader.read(new ByteArrayInputStream(bytes), name, catalogue);
-        return new BuildFile(path, bytes, record);
     }
 
     /** The build as it was read. */

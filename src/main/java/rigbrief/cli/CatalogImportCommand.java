@@ -15,6 +15,7 @@ import picocli.CommandLine.Spec;
 import rigbrief.catalogue.Catalogue;
 import rigbrief.diagnostic.BadInput;
 import rigbrief.file.FileRefused;
+import rigbrief.file.Known;
 import rigbrief.file.OfferStore;
 import rigbrief.file.PriceListMap;
 import rigbrief.file.PriceListMapReader;
@@ -79,10 +80,12 @@ final class CatalogImportCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         OfferStore store = OfferStore.of(catalogue.folder());
         OfferStore.Seen seen = seen(store);
-        Catalogue parts = new InputFiles(console).catalogue(catalogue);
-        PriceListMap reading = PriceListMapReader.read(map, parts);
-        console.progress("reading the price list " + list);
-        PriceList rows = PriceListReader.read(list, reading, Optional.ofNullable(asOf), parts);
+        InputFiles files = new InputFiles(console);
+        Known known = files.known(catalogue);
+        Optional<PriceList> read = list(files, known);
+        files.refuseFaulty();
+        Catalogue parts = known.catalogue();
+        PriceList rows = read.orElseThrow();
         AcceptedLines accepted = new AcceptedLines(spec.commandLine(), rows, parts);
         ImportPlan plan = PriceImport.plan(parts, rows, accepted.verdicts(accept, skip));
         Outcome outcome =
@@ -91,6 +94,21 @@ final class CatalogImportCommand implements Callable<Integer> {
         ImportAnswer answer = new ImportAnswer(list.toString(), parts, plan, outcome, recorded);
         format.print(console, new ImportText(), new ImportJson(), answer, next(outcome));
         return (plan.sound() ? ExitStatus.DONE : ExitStatus.BAD_INPUT).code();
+    }
+
+    private Optional<PriceList> list(InputFiles files, Known known) {
+        Optional<PriceListMap> reading = PriceListMapReader.read(map, known, files.faults());
+        console.progress("reading the price list " + list);
+        if (reading.isEmpty()) {
+            PriceListReader.look(list, files.faults());
+            return Optional.empty();
+        }
+        return PriceListReader.read(
+                list,
+                reading.get(),
+                Optional.ofNullable(asOf),
+                known.catalogue().currency(),
+                files.faults());
     }
 
     private OfferStore.Seen seen(OfferStore store) throws BadInput {

@@ -25,6 +25,7 @@ import rigbrief.catalogue.Catalogue;
 import rigbrief.catalogue.Supplier;
 import rigbrief.diagnostic.Nearest;
 import rigbrief.diagnostic.Quotation;
+import rigbrief.file.Known;
 import rigbrief.proposal.Buildable;
 import rigbrief.quantity.Money;
 import rigbrief.report.OrderAnswer;
@@ -116,11 +117,15 @@ final class OrderCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         refuseHalf();
-        Catalogue parts = new InputFiles(console).catalogue(catalogue);
+        InputFiles files = new InputFiles(console);
+        Known known = files.known(catalogue);
         if (part == null) {
-            show(new InputFiles(console).build(build, parts), parts, Optional.empty());
+            Optional<BuildRecord> filed = files.build(build, known);
+            files.refuseFaulty();
+            show(filed.orElseThrow(), known.catalogue(), Optional.empty());
         } else {
-            move(parts);
+            BuildFile file = BuildFile.read(build, known, files);
+            move(file, known.catalogue());
         }
         return ExitStatus.DONE.code();
     }
@@ -140,8 +145,7 @@ final class OrderCommand implements Callable<Integer> {
         }
     }
 
-    private void move(Catalogue parts) throws Exception {
-        BuildFile file = BuildFile.read(build, parts, console);
+    private void move(BuildFile file, Catalogue parts) throws NotWritten {
         BuildRecord after;
         try {
             after = new Mover(file.record()).move(request(parts));

@@ -10,6 +10,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import rigbrief.brief.Brief;
 import rigbrief.catalogue.Catalogue;
+import rigbrief.file.Known;
 import rigbrief.proposal.Proposals;
 import rigbrief.proposal.Proposer;
 import rigbrief.proposal.SearchLimits;
@@ -73,14 +74,18 @@ final class ProposeCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         InputFiles files = new InputFiles(console);
-        Catalogue parts = files.catalogue(catalogue);
-        Brief wanted = files.brief(brief, parts);
+        Known known = files.known(catalogue);
+        Optional<Brief> read = files.brief(brief, known);
+        files.refuseFaulty();
+        Catalogue parts = known.catalogue();
+        Brief wanted = read.orElseThrow();
         Optional<BuildFolder> folder = folder();
         if (folder.isPresent()) {
             folder.get().refuseIfTaken(wanted);
         }
         if (format.isPage() && out != null) {
             PageOutput.refuseIfTaken(page(wanted), force);
+            KeptInputs.of(catalogue, brief).refuse(page(wanted));
         }
         try (Interruption interruption = Interruption.listening()) {
             console.progress("searching");

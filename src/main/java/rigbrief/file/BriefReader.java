@@ -20,12 +20,12 @@ public final class BriefReader {
     /** What a brief out of a stream is called. */
     public static final String STREAM_NAME = "brief";
 
-    private final Catalogue catalogue;
+    private final Known known;
     private final Names names;
 
-    BriefReader(Catalogue catalogue) {
-        this.catalogue = catalogue;
-        this.names = new Names(catalogue);
+    BriefReader(Known known) {
+        this.known = known;
+        this.names = new Names(known);
     }
 
     /**
@@ -36,8 +36,7 @@ public final class BriefReader {
      */
     public static Brief read(Path path, Catalogue catalogue) throws BadInput {
         Faults faults = new Faults();
-        Optional<SourceText> source = SourceText.read(path, faults);
-        return read(source, nameOf(path), catalogue, faults);
+        return whole(read(path, Known.of(catalogue), faults), faults);
     }
 
     /**
@@ -48,20 +47,31 @@ public final class BriefReader {
      */
     public static Brief read(InputStream in, String file, Catalogue catalogue) throws BadInput {
         Faults faults = new Faults();
-        return read(SourceText.readStream(in, file, faults), STREAM_NAME, catalogue, faults);
+        return whole(read(in, file, Known.of(catalogue), faults), faults);
     }
 
-    private static Brief read(
-            Optional<SourceText> source, String name, Catalogue catalogue, Faults faults)
-            throws BadInput {
-        Optional<Brief> brief =
-                source.flatMap(
-                                it ->
-                                        Tree.read(it.file(), it.text(), faults)
-                                                .map(root -> Keys.of(it.file(), root, faults)))
-                        .flatMap(keys -> new BriefReader(catalogue).brief(name, keys));
+    /** Reads a file; empty where it, or the catalogue, has faults. */
+    public static Optional<Brief> read(Path path, Known known, Faults faults) {
+        return read(SourceText.read(path, faults), nameOf(path), known, faults);
+    }
+
+    /** Reads a stream to its end; empty where it, or the catalogue, has faults. */
+    public static Optional<Brief> read(InputStream in, String file, Known known, Faults faults) {
+        return read(SourceText.readStream(in, file, faults), STREAM_NAME, known, faults);
+    }
+
+    private static Brief whole(Optional<Brief> brief, Faults faults) throws BadInput {
         faults.throwIfAny();
         return brief.orElseThrow(() -> new IllegalStateException("no brief and no fault"));
+    }
+
+    private static Optional<Brief> read(
+            Optional<SourceText> source, String name, Known known, Faults faults) {
+        return source.flatMap(
+                        it ->
+                                Tree.read(it.file(), it.text(), faults)
+                                        .map(root -> Keys.of(it.file(), root, faults)))
+                .flatMap(keys -> new BriefReader(known).brief(name, keys));
     }
 
     /** A brief's keys, read; empty where there was a fault. */
@@ -99,22 +109,22 @@ public final class BriefReader {
                         TermsSection.fees(root, currency),
                         locale);
         root.finish();
-        return root.faultCount() == before ? Optional.of(brief) : Optional.empty();
+        return root.faultCount() == before && known.whole() ? Optional.of(brief) : Optional.empty();
     }
 
     private Currency currency(Keys root) {
         root.one("currency", this::catalogueCurrency);
-        return catalogue.currency();
+        return known.catalogue().currency();
     }
 
     private Currency catalogueCurrency(String entry) throws Cells.Malformed {
-        String code = catalogue.currency().getCurrencyCode();
-        if (!entry.equals(code)) {
+        String code = known.catalogue().currency().getCurrencyCode();
+        if (!entry.equals(code) && (known.whole() || entry.isEmpty())) {
             throw new Cells.Malformed(
                     code + ", the catalogue's currency",
                     "convert every amount, then write " + code);
         }
-        return catalogue.currency();
+        return known.catalogue().currency();
     }
 
     private static String nameOf(Path path) {

@@ -15,18 +15,23 @@ import rigbrief.part.Kind;
 import rigbrief.part.Part;
 import rigbrief.part.Slot;
 
-/** Looks up what a file names; what a catalogue does not know is reported with the nearest name. */
+/**
+ * Looks up what a file names; what a catalogue does not know is reported with the nearest name. Of
+ * a catalogue that is not whole nothing is found, and nothing is said.
+ */
 final class Names {
     private final Catalogue catalogue;
+    private final boolean whole;
 
-    Names(Catalogue catalogue) {
-        this.catalogue = catalogue;
+    Names(Known known) {
+        this.catalogue = known.catalogue();
+        this.whole = known.whole();
     }
 
     /** A workload of the catalogue. */
     Optional<Workload> workload(Text text) {
         Optional<Workload> workload = catalogue.workload(text.text());
-        if (workload.isEmpty()) {
+        if (workload.isEmpty() && whole) {
             text.unknown(
                     "a workload of the catalogue",
                     catalogue.workloads().stream().map(Workload::id).toList());
@@ -46,7 +51,7 @@ final class Names {
     /** A part of the catalogue, of whatever kind. */
     Optional<Part> part(Text text) {
         Optional<Part> part = catalogue.part(text.text());
-        if (part.isEmpty()) {
+        if (part.isEmpty() && whole) {
             text.unknown("the id of a part in the catalogue", ids(Arrays.asList(Kind.values())));
         }
         return part;
@@ -64,6 +69,9 @@ final class Names {
     /** A part of the catalogue that goes into a slot. */
     Optional<Part> part(Text text, Slot slot) {
         Optional<Part> part = catalogue.part(text.text());
+        if (!whole) {
+            return Optional.empty();
+        }
         if (part.isEmpty()) {
             text.unknown(
                     "the id of a %s in the catalogue".formatted(slot.kind().word()),
@@ -89,6 +97,9 @@ final class Names {
 
     /** Whether a supplier is in the catalogue; reported if not. */
     boolean supplier(Text text) {
+        if (!whole) {
+            return false;
+        }
         List<String> ids = catalogue.suppliers().stream().map(Supplier::id).toList();
         return among(text, "a supplier of the catalogue", ids);
     }

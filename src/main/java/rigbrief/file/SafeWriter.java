@@ -100,7 +100,7 @@ public final class SafeWriter {
         check.look();
         watch.done(target, Step.CHECK);
         Path folder = target.toAbsolutePath().getParent();
-        Files.createDirectories(folder);
+        createFolders(folder);
         Path beside = besides(target, folder, bytes);
         try {
             check.look(); // somebody may have been quicker
@@ -111,7 +111,25 @@ public final class SafeWriter {
         }
     }
 
+    /** JDK 17 takes a link to a folder for a file in the way (JDK-8294193). */
+    private static void createFolders(Path folder) throws IOException {
+        if (!Files.isDirectory(folder)) {
+            Files.createDirectories(folder);
+        }
+    }
+
     private static void refuseTaken(Path target, boolean force) throws FileRefused {
+        boolean special =
+                Files.exists(target, LinkOption.NOFOLLOW_LINKS)
+                        && !Files.isRegularFile(target, LinkOption.NOFOLLOW_LINKS)
+                        && !Files.isSymbolicLink(target)
+                        && !Files.isDirectory(target, LinkOption.NOFOLLOW_LINKS);
+        if (special) {
+            throw new FileRefused(
+                    target
+                            + ": found a pipe or a device, expected a file or none;"
+                            + " choose another name, or leave --out out");
+        }
         if (Files.isDirectory(target, LinkOption.NOFOLLOW_LINKS)) {
             throw new FileRefused(
                     target + ": found a folder, expected no such name; choose another name");
