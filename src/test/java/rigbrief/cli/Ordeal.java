@@ -29,7 +29,7 @@ final class Ordeal implements AutoCloseable {
     private static final long MOST_SECONDS = 120;
 
     private static final Pattern PLACE =
-            Pattern.compile("(?m)^\\S.*:[1-9][0-9]*:[1-9][0-9]*: .+: found .+, expected .+; .+$");
+            Pattern.compile("(?m)^.*:[1-9][0-9]*:[1-9][0-9]*: .+: found .+, expected .+; .+$");
     private static final Pattern TRACE =
             Pattern.compile("(?m)^\\s+at [a-z]+[.].*[(]|[a-z]Exception: |internal fault: ");
 
