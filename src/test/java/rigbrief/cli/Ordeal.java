@@ -110,6 +110,11 @@ final class Ordeal implements AutoCloseable {
         assertThat(acting(captured.err()))
                 .as("characters that act in: %s\n%s", what, captured.err())
                 .isEmpty();
+        if (!captured.out().startsWith("%PDF")) {
+            assertThat(acting(captured.out()))
+                    .as("characters that act in: %s\n%s", what, captured.out())
+                    .isEmpty();
+        }
         if (status == ExitStatus.BAD_INPUT && !said.contains("suspicious")) {
             assertThat(PLACE.matcher(said).find() || said.contains("\"line\" : "))
                     .as("no place in: %s\n%s", what, said)
