@@ -79,7 +79,7 @@ final class CatalogImportCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         OfferStore store = OfferStore.of(catalogue.folder());
-        OfferStore.Seen seen = seen(store);
+        OfferStore.Seen seen = store.look();
         InputFiles files = new InputFiles(console);
         Known known = files.known(catalogue);
         Optional<PriceList> read = list(files, known);
@@ -109,15 +109,6 @@ final class CatalogImportCommand implements Callable<Integer> {
                 Optional.ofNullable(asOf),
                 known.catalogue().currency(),
                 files.faults());
-    }
-
-    private OfferStore.Seen seen(OfferStore store) throws BadInput {
-        try {
-            return store.look();
-        } catch (IOException unreadable) {
-            // Reading the catalogue tells what is wrong with it, in the usual words.
-            return new OfferStore.Seen(new byte[0], new byte[0]);
-        }
     }
 
     private static int apply(

@@ -173,6 +173,26 @@ class HostileInputTest {
     }
 
     @Test
+    void offers_of_two_gib_are_not_read_before_an_import_either() throws IOException {
+        spoilt.add("catalog/offers.csv");
+        try (RandomAccessFile sparse =
+                new RandomAccessFile(shop.file("catalog/offers.csv"), "rw")) {
+            sparse.setLength(3L << 30);
+        }
+
+        assertThat(
+                        refused(
+                                "catalog",
+                                "import",
+                                shop.file("prices.csv"),
+                                "--map",
+                                shop.file("map.yaml"),
+                                "--catalog",
+                                shop.file("catalog")))
+                .contains("offers.csv:1:1: file: found \"more than");
+    }
+
+    @Test
     void a_build_that_is_to_be_written_back_is_not_read_whole_when_it_is_huge() throws IOException {
         spoilt.add("writable.yaml");
         try (RandomAccessFile sparse = new RandomAccessFile(shop.file("writable.yaml"), "rw")) {
