@@ -69,10 +69,12 @@ class ImportDirectionTest {
                 valuesAnd("search", "presolve", "measurement", "audit", "rule", "model", "assess"));
         MAY_IMPORT.put("pricelist", Set.of("catalogue", "part", "quantity"));
         MAY_IMPORT.put("file", valuesAnd("measurement", "pricelist", "diagnostic"));
+        MAY_IMPORT.put("batch", valuesAnd("proposal", "audit", "assess", "file", "diagnostic"));
         MAY_IMPORT.put("intake", valuesAnd("search", "presolve", "model", "diagnostic"));
         MAY_IMPORT.put(
                 "report",
                 valuesAnd(
+                        "batch",
                         "proposal",
                         "intake",
                         "audit",
@@ -83,9 +85,12 @@ class ImportDirectionTest {
                         "rule",
                         "pricelist",
                         "diagnostic"));
+        MAY_IMPORT.put("api", valuesAnd("report", "proposal", "audit", "file", "diagnostic"));
         MAY_IMPORT.put(
                 "cli",
                 valuesAnd(
+                        "api",
+                        "batch",
                         "report",
                         "proposal",
                         "intake",

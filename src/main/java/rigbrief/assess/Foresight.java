@@ -140,17 +140,6 @@ public final class Foresight {
                 .predictions(new Rig(processor, graphics, mts, (int) PLENTY_GB, drive));
     }
 
-    /** The same bounds, with the power at the rate of memory that is decided. */
-    public Pair atRate(Pair pair, Assessment it) {
-        Processor processor = it.build().processor();
-        Graphics graphics = it.build().has(Slot.GRAPHICS) ? it.build().graphics() : null;
-        return atRate(
-                pair,
-                processor,
-                graphics,
-                it.memoryMts() * Math.min(it.build().memoryModules(), 2) / 2);
-    }
-
     /** The same bounds, with the power at a memory rate in MT/s, halved for a single module. */
     public Pair atRate(Pair pair, Processor processor, Graphics graphics, int mts) {
         List<Prediction> predictions =
@@ -169,6 +158,40 @@ public final class Foresight {
                 pair.loadW(),
                 pair.idleW(),
                 pair.kwhPerYear());
+    }
+
+    /**
+     * Memory rates, in MT/s, halved for a single module.
+     *
+     * @param least least of them
+     * @param most most of them
+     */
+    public record Rates(int least, int most) {}
+
+    /** The same bounds, with the least power at any memory rate out of some. */
+    public Pair atRates(Pair pair, Processor processor, Graphics graphics, Rates rates) {
+        if (rates.least() == rates.most()) {
+            return atRate(pair, processor, graphics, rates.least());
+        }
+        double processorW = Double.MAX_VALUE;
+        double cardW = Double.MAX_VALUE;
+        for (int mts : reachable(processor)) {
+            if (rates.least() <= mts && mts <= rates.most()) {
+                Pair at = atRate(pair, processor, graphics, mts);
+                processorW = Math.min(processorW, at.processorW());
+                cardW = Math.min(cardW, at.cardW());
+            }
+        }
+        return processorW == Double.MAX_VALUE
+                ? pair
+                : new Pair(
+                        pair.best(),
+                        processorW,
+                        cardW,
+                        pair.sustainedW(),
+                        pair.loadW(),
+                        pair.idleW(),
+                        pair.kwhPerYear());
     }
 
     /**
@@ -365,9 +388,14 @@ public final class Foresight {
     public double withSupply(double levelDba, Pair pair, Supply supply, double dampingDb) {
         double supplyDba =
                 SoundDistance.atSeatDba(
-                        ClimateModel.leastSupplyDba(supply, pair.loadW()) - dampingDb,
+                        supplyDba(pair, supply) - dampingDb,
                         assessor.brief().noise().seatDistanceM());
         return SoundSum.dba(levelDba, supplyDba);
+    }
+
+    /** Least sound of a supply at its own place, in dB(A), with a pair at work. */
+    public double supplyDba(Pair pair, Supply supply) {
+        return ClimateModel.leastSupplyDba(supply, pair.loadW());
     }
 
     /**

@@ -59,12 +59,13 @@ public final class FrameModel {
         double parallel = processorS(title, load, machine, 0, title.work().parallel());
         List<SceneTime> times = new ArrayList<>(title.scenes().size());
         for (Scene scene : title.scenes()) {
-            times.add(time(scene, card, serial, parallel));
+            times.add(time(scene, card, serial, parallel, title.shape().overlap()));
         }
         return times;
     }
 
-    private static SceneTime time(Scene scene, double card, double serial, double parallel) {
+    private static SceneTime time(
+            Scene scene, double card, double serial, double parallel, double overlap) {
         double cardS = card * scene.graphics();
         double serialS = serial * scene.processor();
         double parallelS = parallel * scene.processor();
@@ -73,16 +74,17 @@ public final class FrameModel {
                 cardS,
                 serialS,
                 parallelS,
-                FrameTime.together(cardS, serialS + parallelS, FrameTime.USUAL_OVERLAP));
+                FrameTime.together(cardS, serialS + parallelS, overlap));
     }
 
     /**
      * Average and 1 % low over the mix of scenes.
      *
      * @param capFps most frames per second; infinite for no cap
+     * @param spread of frame times within a scene, as the title's shape has it
      * @return both rates; 0 when some scene can't be drawn
      */
-    public static SceneMix.Rates rates(List<SceneTime> scenes, double capFps) {
+    public static SceneMix.Rates rates(List<SceneTime> scenes, double capFps, double spread) {
         double[] frameMs = new double[scenes.size()];
         double[] shares = new double[scenes.size()];
         for (int i = 0; i < frameMs.length; i++) {
@@ -92,7 +94,7 @@ public final class FrameModel {
                 return new SceneMix.Rates(0, 0);
             }
         }
-        return SceneMix.rates(frameMs, shares, capFps, FramePredictor.SCENE_SIGMA);
+        return SceneMix.rates(frameMs, shares, capFps, spread);
     }
 
     /**
@@ -101,14 +103,16 @@ public final class FrameModel {
      * @param frameS time of a frame of each scene before any cap, in s
      * @param shares share of play time of each scene, same order
      * @param capFps most frames per second; infinite for no cap
+     * @param spread of frame times within a scene, as the title's shape has it
      * @return the average of {@link #rates} for such scenes, in frames/s
      */
-    public static double averageFps(double[] frameS, double[] shares, double capFps) {
+    public static double averageFps(
+            double[] frameS, double[] shares, double capFps, double spread) {
         double[] frameMs = new double[frameS.length];
         for (int i = 0; i < frameMs.length; i++) {
             frameMs[i] = frameS[i] * MILLISECONDS;
         }
-        return SceneMix.averagePerS(frameMs, shares, capFps, FramePredictor.SCENE_SIGMA);
+        return SceneMix.averagePerS(frameMs, shares, capFps, spread);
     }
 
     /** The card's time for a frame of the typical scene, in s; infinite when it lacks the means. */
@@ -132,7 +136,7 @@ public final class FrameModel {
                 * MemoryOverflow.factor(
                         load.vramGb(),
                         picture.vramGb(),
-                        FramePredictor.OVERFLOW_PENALTY * picture.overflowTimes());
+                        title.shape().overflowPenalty() * picture.overflowTimes());
     }
 
     private static double processorS(

@@ -19,12 +19,6 @@ final class FramePredictor {
     /** Memory rate at which demands are stated, in MT/s. */
     static final double REFERENCE_MTS = 4_800;
 
-    /** Spread of frame times within a scene, on the log scale. Common practice. */
-    static final double SCENE_SIGMA = 0.12;
-
-    /** How steeply frames slow down when the card's memory is too small. Common practice. */
-    static final double OVERFLOW_PENALTY = 2;
-
     /** Main memory that the processor's own graphics may borrow, in GB. Common practice. */
     static final double BORROWED_GB = 4;
 
@@ -73,7 +67,10 @@ final class FramePredictor {
             return prediction(0, 0, 0, 0, vramGb, slowest.scene().name());
         }
         SceneMix.Rates rates =
-                FrameModel.rates(scenes, frames.engineCapFps().orElse(Double.POSITIVE_INFINITY));
+                FrameModel.rates(
+                        scenes,
+                        frames.engineCapFps().orElse(Double.POSITIVE_INFINITY),
+                        frames.shape().spread());
         return prediction(
                 rates.averagePerS(),
                 rates.lowPerS(),
@@ -99,7 +96,7 @@ final class FramePredictor {
                 work.fixedMs(),
                 load.vramGb(),
                 machine.picture().vramGb(),
-                OVERFLOW_PENALTY,
+                frames.shape().overflowPenalty(),
                 work.serial() * load.processor(),
                 work.parallel() * load.processor(),
                 machine.mts(),
@@ -107,7 +104,8 @@ final class FramePredictor {
                 work.memoryExponent(),
                 frames.scenes(),
                 frames.engineCapFps(),
-                SCENE_SIGMA);
+                frames.shape().overlap(),
+                frames.shape().spread());
     }
 
     private Prediction prediction(

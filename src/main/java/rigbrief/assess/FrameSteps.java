@@ -26,6 +26,7 @@ import rigbrief.catalogue.FrameRate.Scene;
  * @param memoryExponent how processor time falls with the memory rate
  * @param scenes scenes with their shares and factors
  * @param capFps most frames per second the engine draws
+ * @param overlap exponent between card and processor
  * @param sceneSigma spread of frame times within a scene, on the log scale
  */
 public record FrameSteps(
@@ -47,6 +48,7 @@ public record FrameSteps(
         double memoryExponent,
         List<Scene> scenes,
         OptionalDouble capFps,
+        double overlap,
         double sceneSigma) {
     public FrameSteps {
         scenes = List.copyOf(scenes);

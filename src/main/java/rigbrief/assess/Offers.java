@@ -1,6 +1,7 @@
 package rigbrief.assess;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -14,9 +15,6 @@ import rigbrief.part.Part;
 /** The offers a brief's terms allow: its suppliers, its lead time. Stock is asked per quantity. */
 public final class Offers {
     private static final Offer[] NOBODY = {};
-
-    /** Most packs of one part that a slot may hold, kept parts included. */
-    private static final int MOST_PIECES = 64;
 
     private final Brief brief;
     private final Catalogue catalogue;
@@ -47,11 +45,22 @@ public final class Offers {
      * all machines, or null. Not to be changed.
      */
     public Offer[] of(Part part, int piecesPerMachine) {
-        Offer[][] byPieces = cheapest.computeIfAbsent(part, any -> new Offer[MOST_PIECES + 1][]);
+        Offer[][] byPieces = cheapest.get(part);
+        if (byPieces == null || byPieces.length <= piecesPerMachine) {
+            byPieces = longer(byPieces, piecesPerMachine);
+            cheapest.put(part, byPieces);
+        }
         if (byPieces[piecesPerMachine] == null) {
             byPieces[piecesPerMachine] = cheapest(part, piecesPerMachine);
         }
         return byPieces[piecesPerMachine];
+    }
+
+    /** Most parts are asked for in one number of packs, and a catalogue has many parts. */
+    private static Offer[][] longer(Offer[][] byPieces, int piecesPerMachine) {
+        return byPieces == null
+                ? new Offer[piecesPerMachine + 1][]
+                : Arrays.copyOf(byPieces, piecesPerMachine + 1);
     }
 
     /**

@@ -25,6 +25,7 @@ import java.util.OptionalDouble;
  * @param upscaling upscaling ratio per axis by name, 0 to 1; empty when the title has none
  * @param scenes what is seen in play
  * @param settings single settings for fine tuning
+ * @param shape how its frame times come together
  */
 public record FrameRate(
         String id,
@@ -40,7 +41,8 @@ public record FrameRate(
         Map<String, RayStep> rays,
         Map<String, Double> upscaling,
         List<Scene> scenes,
-        List<Setting> settings)
+        List<Setting> settings,
+        Shape shape)
         implements Workload {
     public FrameRate {
         presets = Collections.unmodifiableMap(new LinkedHashMap<>(presets));
@@ -87,6 +89,19 @@ public record FrameRate(
             double serial,
             double parallel,
             double memoryExponent) {}
+
+    /**
+     * How a title's frame times come together, apart from how much work there is.
+     *
+     * @param overlap exponent between card and processor, 1 where one waits for the other, 40 where
+     *     only the longer counts
+     * @param spread standard deviation of the logarithm of frame times within a scene
+     * @param overflowPenalty added frame time for each whole graphics memory too much, as a share
+     */
+    public record Shape(double overlap, double spread, double overflowPenalty) {
+        /** The shape of a title of which nothing else is known. Common practice. */
+        public static final Shape USUAL = new Shape(4, 0.12, 2);
+    }
 
     /**
      * Factors on the reference work.

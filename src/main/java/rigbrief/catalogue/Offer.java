@@ -14,4 +14,9 @@ import rigbrief.quantity.Money;
  * @param asOf date of the statement
  */
 public record Offer(
-        String part, String supplier, Money price, int stock, int leadDays, LocalDate asOf) {}
+        String part, String supplier, Money price, int stock, int leadDays, LocalDate asOf) {
+    /** The same price and stock for a part of another id. */
+    public Offer of(String other) {
+        return new Offer(other, supplier, price, stock, leadDays, asOf);
+    }
+}

@@ -16,7 +16,6 @@ import rigbrief.catalogue.Catalogue;
 import rigbrief.diagnostic.BadInput;
 import rigbrief.file.AcceptanceReader;
 import rigbrief.file.AcceptanceReader.Measured;
-import rigbrief.file.FileRefused;
 import rigbrief.file.Known;
 import rigbrief.file.SafeWriter;
 import rigbrief.measurement.Measurement;
@@ -117,11 +116,8 @@ final class AcceptCommand implements Callable<Integer> {
     private void write(String text) throws NotWritten {
         try {
             SafeWriter.write(out, text, force);
-        } catch (FileRefused e) {
-            throw new NotWritten(e.getMessage());
         } catch (IOException e) {
-            throw new NotWritten(
-                    out + ": can't be written (" + e.getMessage() + "); choose another --out");
+            throw NotWritten.of(out, e, "choose another --out");
         }
     }
 

@@ -60,8 +60,7 @@ record AnswersFile(Path path) {
         try {
             SafeWriter.write(path, text.toString(), true);
         } catch (IOException e) {
-            throw new NotWritten(
-                    path + ": can't be written (" + e.getMessage() + "); choose another --out");
+            throw NotWritten.of(path, e, "choose another --out");
         }
     }
 

@@ -5,13 +5,11 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import rigbrief.audit.Audit;
-import rigbrief.audit.Auditor;
+import rigbrief.api.Rigbrief;
 import rigbrief.audit.OpenBrief;
 import rigbrief.brief.Brief;
 import rigbrief.build.BuildRecord;
 import rigbrief.catalogue.Catalogue;
-import rigbrief.proposal.replace.Ordered;
 import rigbrief.report.AuditAnswer;
 import rigbrief.report.AuditJson;
 import rigbrief.report.AuditText;
@@ -49,11 +47,11 @@ final class AuditCommand implements Callable<Integer> {
         Catalogue parts = read.parts();
         BuildRecord filed = read.filed();
         Brief wanted = read.brief();
+        Rigbrief shop = Rigbrief.of(parts);
         warnOfChange(filed, parts);
-        Audit audit = new Auditor(wanted, parts, Ordered.of(filed, parts)).audit(filed);
-        AuditAnswer answer = new AuditAnswer(build, wanted, parts, audit);
+        AuditAnswer answer = shop.audit(build, filed, wanted);
         format.print(console, new AuditText(), new AuditJson(), answer, next(answer));
-        return (audit.fits() ? ExitStatus.DONE : ExitStatus.BREAKS).code();
+        return (answer.audit().fits() ? ExitStatus.DONE : ExitStatus.BREAKS).code();
     }
 
     private void warnOfChange(BuildRecord filed, Catalogue parts) {

@@ -1,8 +1,6 @@
 package rigbrief.cli;
 
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -11,18 +9,25 @@ import rigbrief.build.BuildRecord;
 import rigbrief.diagnostic.BadInput;
 import rigbrief.file.BuildReader;
 import rigbrief.file.BuildWriter;
-import rigbrief.file.FileRefused;
+import rigbrief.file.FileHold;
 import rigbrief.file.Known;
 import rigbrief.file.SafeWriter;
 
-/** A build file that is read, changed and put back in its place whole. */
-final class BuildFile {
+/**
+ * A build file that is read, changed and put back in its place whole. Until it is closed, other
+ * runs that mean to change it wait.
+ */
+final class BuildFile implements AutoCloseable {
+    private static final String ADVICE = "look at its folder";
+
     private final Path path;
+    private final FileHold hold;
     private final byte[] before;
     private final BuildRecord record;
 
-    private BuildFile(Path path, byte[] before, BuildRecord record) {
+    private BuildFile(Path path, FileHold hold, byte[] before, BuildRecord record) {
         this.path = path;
+        this.hold = hold;
         this.before = before;
         this.record = record;
     }
@@ -33,32 +38,47 @@ final class BuildFile {
      * @throws BadInput when it, or the catalogue, can't be used
      * @throws NotWritten when it is no file that could be written back
      */
-    static BuildFile read(String name, Known known, InputFiles files) throws BadInput, NotWritten {
+    static BuildFile read(String name, Known known, InputFiles files)
+            throws BadInput, NotWritten, IOException {
         if (name.equals(InputFiles.STANDARD_INPUT)) {
             throw new NotWritten(
                     "found -, expected a build file, since it is written back; name the file");
         }
         Optional<Path> path = files.at(name, Optional::of);
-        if (path.isPresent() && Files.exists(path.get()) && isSpecial(path.get())) {
+        if (path.filter(BuildFile::isSpecial).isPresent()) {
             throw new NotWritten(
                     name + ": found a pipe or a device, expected a file, since it is written back");
         }
-        files.build(name, known);
-        files.refuseFaulty();
+        if (!known.whole() || path.filter(Files::isRegularFile).isEmpty()) {
+            // Nothing will be written, so nobody need wait: the readers tell what is wrong.
+            files.build(name, known);
+            files.refuseFaulty();
+            throw new NotWritten(name + ": found no file, expected one; name another");
+        }
+        FileHold hold = hold(path.get());
         try {
-            // Once more from bytes that are kept: the file may have changed since it was looked at.
-            byte[] bytes = Files.readAllBytes(path.orElseThrow());
-            refuseList(name, bytes);
-            InputStream in = new ByteArrayInputStream(bytes);
-            BuildRecord record = BuildReader.read(in, name, known.catalogue());
-            return new BuildFile(path.get(), bytes, record);
-        } catch (IOException unreadable) {
-            throw new NotWritten(name + ": can't be read (" + unreadable.getMessage() + ")");
+            Optional<byte[]> bytes = BuildReader.bytes(path.get(), files.faults());
+            files.refuseFaulty();
+            refuseList(name, bytes.orElseThrow());
+            Optional<BuildRecord> record = files.build(name, bytes.get(), known);
+            files.refuseFaulty();
+            return new BuildFile(path.get(), hold, bytes.get(), record.orElseThrow());
+        } catch (BadInput | NotWritten | RuntimeException failed) {
+            hold.close();
+            throw failed;
+        }
+    }
+
+    private static FileHold hold(Path path) throws NotWritten {
+        try {
+            return FileHold.of(path.toRealPath());
+        } catch (IOException failed) {
+            throw NotWritten.of(path, failed, ADVICE);
         }
     }
 
     private static boolean isSpecial(Path path) {
-        return !Files.isRegularFile(path) && !Files.isDirectory(path);
+        return Files.exists(path) && !Files.isRegularFile(path) && !Files.isDirectory(path);
     }
 
     private static void refuseList(String name, byte[] bytes) throws NotWritten {
@@ -75,16 +95,22 @@ final class BuildFile {
         return record;
     }
 
-    /** Puts another state of the build in its place, unless somebody changed the file meanwhile. */
+    /**
+     * Puts another state of the build in its place, unless somebody changed the file meanwhile who
+     * doesn't wait, such as an editor.
+     */
     void replace(BuildRecord after) throws NotWritten {
         byte[] bytes = BuildWriter.write(after).getBytes(StandardCharsets.UTF_8);
         try {
             SafeWriter.replace(path, before, bytes);
-        } catch (FileRefused refused) {
-            throw new NotWritten(refused.getMessage());
         } catch (IOException failed) {
-            throw new NotWritten(
-                    path + ": can't be written (" + failed.getMessage() + "); look at its folder");
+            throw NotWritten.of(path, failed, ADVICE);
         }
+    }
+
+    /** Lets others change it. */
+    @Override
+    public void close() throws IOException {
+        hold.close();
     }
 }

@@ -5,12 +5,13 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import rigbrief.brief.Brief;
 import rigbrief.build.BuildRecord;
 import rigbrief.file.BuildWriter;
-import rigbrief.file.FileRefused;
-import rigbrief.file.SafeWriter;
+import rigbrief.file.FileSet;
 import rigbrief.proposal.Proposal;
 import rigbrief.proposal.Proposals;
 import rigbrief.proposal.Tier;
@@ -35,7 +36,26 @@ record BuildFolder(Path folder, boolean force) {
 
     /** The file of a variant. */
     Path file(Brief brief, String which) {
-        return folder.resolve(brief.name() + "-" + which + ".build.yaml");
+        return folder.resolve(name(brief, which));
+    }
+
+    private static String name(Brief brief, String which) {
+        return brief.name() + "-" + which + ".build.yaml";
+    }
+
+    /** What there is to be filed of an answer, by the name of its file. */
+    static Map<String, BuildRecord> records(Proposals answer) {
+        Map<String, BuildRecord> records = new LinkedHashMap<>();
+        for (Proposal proposal : answer.proposals()) {
+            records.put(name(answer.brief(), proposal.tier().word()), proposal.record());
+        }
+        answer.mix()
+                .ifPresent(
+                        mix -> {
+                            records.put(name(answer.brief(), FIRST), mix.first().record());
+                            records.put(name(answer.brief(), SECOND), mix.second().record());
+                        });
+        return records;
     }
 
     /** Refuses to begin a search whose result could not be kept. */
@@ -59,25 +79,16 @@ record BuildFolder(Path folder, boolean force) {
         }
     }
 
-    /** Writes each proposal whole. */
+    /** Writes all proposals, or none, and those of one answer before those of another run. */
     void write(Proposals answer) throws NotWritten {
-        for (Proposal proposal : answer.proposals()) {
-            write(file(answer.brief(), proposal.tier()), proposal.record());
+        FileSet builds = FileSet.of(folder, answer.brief().name() + ".build");
+        for (Map.Entry<String, BuildRecord> each : records(answer).entrySet()) {
+            builds.add(each.getKey(), BuildWriter.write(each.getValue()));
         }
-        if (answer.mix().isPresent()) {
-            write(file(answer.brief(), FIRST), answer.mix().get().first().record());
-            write(file(answer.brief(), SECOND), answer.mix().get().second().record());
-        }
-    }
-
-    private void write(Path file, BuildRecord record) throws NotWritten {
         try {
-            SafeWriter.write(file, BuildWriter.write(record), force);
-        } catch (FileRefused e) {
-            throw new NotWritten(e.getMessage());
+            builds.write(force);
         } catch (IOException e) {
-            throw new NotWritten(
-                    file + ": can't be written (" + e.getMessage() + "); choose another --out");
+            throw NotWritten.of(folder, e, "choose another --out");
         }
     }
 

@@ -14,7 +14,6 @@ import rigbrief.catalogue.Catalogue;
 import rigbrief.diagnostic.BadInput;
 import rigbrief.diagnostic.Fault;
 import rigbrief.diagnostic.Faults;
-import rigbrief.file.FileRefused;
 import rigbrief.file.FrameColumn;
 import rigbrief.file.Known;
 import rigbrief.file.MeasurementReader;
@@ -139,11 +138,8 @@ final class CalibrateCommand implements Callable<Integer> {
                                 it.catalogue().digest());
         try {
             OverlayWriter.write(out, it.workloads(), it.partRates(), List.of(remark), force);
-        } catch (FileRefused e) {
-            throw new NotWritten(e.getMessage());
         } catch (IOException e) {
-            throw new NotWritten(
-                    out + ": can't be written (" + e.getMessage() + "); choose another --out");
+            throw NotWritten.of(out, e, "choose another --out");
         }
         return OverlayWriter.taken(out).stream().map(Path::toString).toList();
     }

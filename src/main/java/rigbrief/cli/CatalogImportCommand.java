@@ -1,6 +1,7 @@
 package rigbrief.cli;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -14,7 +15,6 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import rigbrief.catalogue.Catalogue;
 import rigbrief.diagnostic.BadInput;
-import rigbrief.file.FileRefused;
 import rigbrief.file.Known;
 import rigbrief.file.OfferStore;
 import rigbrief.file.PriceListMap;
@@ -78,7 +78,25 @@ final class CatalogImportCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        OfferStore store = OfferStore.of(catalogue.folder());
+        try (OfferStore store = store()) {
+            return takeIn(store);
+        }
+    }
+
+    /** Whoever only looks waits for nobody, and needs no right to write. */
+    private OfferStore store() throws NotWritten {
+        Path folder = catalogue.folder();
+        if (dryRun || !Files.isDirectory(folder)) {
+            return OfferStore.of(folder);
+        }
+        try {
+            return OfferStore.held(folder);
+        } catch (IOException failed) {
+            throw NotWritten.of(folder, failed, "look at the folder, or add --dry-run");
+        }
+    }
+
+    private int takeIn(OfferStore store) throws BadInput, NotWritten {
         OfferStore.Seen seen = store.look();
         InputFiles files = new InputFiles(console);
         Known known = files.known(catalogue);
@@ -111,15 +129,12 @@ final class CatalogImportCommand implements Callable<Integer> {
                 files.faults());
     }
 
-    private static int apply(
-            OfferStore store, ImportPlan plan, Catalogue parts, OfferStore.Seen seen)
+    private int apply(OfferStore store, ImportPlan plan, Catalogue parts, OfferStore.Seen seen)
             throws NotWritten, BadInput {
         try {
             return store.apply(plan, parts, seen);
-        } catch (FileRefused refused) {
-            throw new NotWritten(refused.getMessage());
         } catch (IOException failed) {
-            throw new NotWritten("the offers can't be written (" + failed.getMessage() + ")");
+            throw NotWritten.of(catalogue.folder(), failed, "look at the folder");
         }
     }
 

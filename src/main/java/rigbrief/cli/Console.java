@@ -1,14 +1,13 @@
 package rigbrief.cli;
 
-import java.io.BufferedOutputStream;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import rigbrief.diagnostic.Quotation;
 import rigbrief.report.Style;
 
@@ -111,9 +110,7 @@ public final class Console {
     }
 
     private static PrintStream stream(OutputStream stream) {
-        return stream instanceof PrintStream known
-                ? known
-                : new PrintStream(new BufferedOutputStream(stream), false, StandardCharsets.UTF_8);
+        return stream instanceof PrintStream known ? known : new ResultStream(stream);
     }
 
     /** Results. */
@@ -173,6 +170,11 @@ public final class Console {
             err.flush();
             progressShown = false;
         }
+    }
+
+    /** Why results could not be written to their end; empty when they could. */
+    Optional<String> failure() {
+        return out instanceof ResultStream results ? results.failure() : Optional.empty();
     }
 
     /** Sends everything on its way. */

@@ -7,7 +7,7 @@ public enum ExitStatus {
     /** The program is at fault. */
     INTERNAL_FAULT(1, "internal fault; please report it"),
     /** The command line makes no sense, or a file named on it can't be written. */
-    WRONG_USE(2, "wrong use of the command line"),
+    WRONG_USE(2, "wrong use of the command line, or no writing where it says"),
     /** A file can't be used; every fault was listed. */
     BAD_INPUT(3, "bad input file"),
     /** An answer, not an error: the brief asks for what can't be had. */

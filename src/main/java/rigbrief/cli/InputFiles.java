@@ -1,11 +1,12 @@
 package rigbrief.cli;
 
+import java.io.ByteArrayInputStream;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import rigbrief.audit.OpenBrief;
+import rigbrief.api.Rigbrief;
 import rigbrief.brief.Brief;
 import rigbrief.build.BuildRecord;
 import rigbrief.catalogue.Catalogue;
@@ -92,6 +93,12 @@ final class InputFiles {
                 : at(name, path -> BuildReader.read(path, known, faults));
     }
 
+    /** A build out of the bytes of its file; empty where they, or the catalogue, have faults. */
+    Optional<BuildRecord> build(String name, byte[] bytes, Known known) {
+        console.progress("reading the build " + name);
+        return BuildReader.read(new ByteArrayInputStream(bytes), name, known, faults);
+    }
+
     /**
      * A build with what it is judged by; empty where any of the files has faults.
      *
@@ -108,8 +115,7 @@ final class InputFiles {
                 new Subject(
                         parts,
                         filed.get(),
-                        named.or(filed.get()::brief)
-                                .orElseGet(() -> OpenBrief.of(filed.get(), parts))));
+                        named.orElseGet(() -> Rigbrief.of(parts).briefOf(filed.get()))));
     }
 
     /** The same, where nothing else is read. */

@@ -11,7 +11,6 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import rigbrief.catalogue.Catalogue;
 import rigbrief.file.BriefWriter;
-import rigbrief.file.FileRefused;
 import rigbrief.file.SafeWriter;
 import rigbrief.intake.Interview;
 import rigbrief.intake.LeanSearch;
@@ -142,11 +141,8 @@ final class IntakeCommand implements Callable<Integer> {
     private void write(Path file, String text) throws NotWritten {
         try {
             SafeWriter.write(file, text, force);
-        } catch (FileRefused e) {
-            throw new NotWritten(e.getMessage());
         } catch (IOException e) {
-            throw new NotWritten(
-                    file + ": can't be written (" + e.getMessage() + "); choose another name");
+            throw NotWritten.of(file, e, "choose another name");
         }
     }
 }

@@ -6,7 +6,9 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Keeps output from taking the place of what a command reads. {@code --force} is meant for an older
@@ -65,6 +67,18 @@ final class KeptInputs {
         Path parent = target.toAbsolutePath().getParent();
         for (Path folder : folders) {
             refuse(target, parent != null && same(parent, folder));
+        }
+    }
+
+    /** Refuses a folder whose files would be replaced, and that holds what is read. */
+    void refuseFolder(Path target) throws NotWritten {
+        if (!Files.isDirectory(target)) {
+            return;
+        }
+        Set<Path> read = new LinkedHashSet<>(folders);
+        files.forEach(file -> read.add(file.toAbsolutePath().getParent()));
+        for (Path folder : read) {
+            refuse(target, same(target, folder));
         }
     }
 

@@ -18,6 +18,11 @@ final class LanguageOption {
             description = "Language of pages: en, de. Default: that of the brief's locale.")
     private Locale language;
 
+    /** The language asked for; {@code own} for that of each brief. */
+    String word() {
+        return language == null ? "own" : language.getLanguage();
+    }
+
     /** Words in the language asked for, numbers as in the brief's country. */
     Words words(Brief brief) {
         Locale told = brief.locale();

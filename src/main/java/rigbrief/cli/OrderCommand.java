@@ -124,8 +124,7 @@ final class OrderCommand implements Callable<Integer> {
             files.refuseFaulty();
             show(filed.orElseThrow(), known.catalogue(), Optional.empty());
         } else {
-            BuildFile file = BuildFile.read(build, known, files);
-            move(file, known.catalogue());
+            move(known, files);
         }
         return ExitStatus.DONE.code();
     }
@@ -145,16 +144,23 @@ final class OrderCommand implements Callable<Integer> {
         }
     }
 
-    private void move(BuildFile file, Catalogue parts) throws NotWritten {
+    private void move(Known known, InputFiles files) throws Exception {
+        Catalogue parts = known.catalogue();
         BuildRecord after;
+        try (BuildFile file = BuildFile.read(build, known, files)) {
+            after = moved(file.record(), parts);
+            file.replace(after);
+        }
+        HistoryEntry last = after.history().get(after.history().size() - 1);
+        show(after, parts, Optional.of((HistoryEntry.Move) last));
+    }
+
+    private BuildRecord moved(BuildRecord before, Catalogue parts) {
         try {
-            after = new Mover(file.record()).move(request(parts));
+            return new Mover(before).move(request(parts));
         } catch (MoveRefused | IllegalArgumentException refused) {
             throw wrong(refused.getMessage());
         }
-        file.replace(after);
-        HistoryEntry last = after.history().get(after.history().size() - 1);
-        show(after, parts, Optional.of((HistoryEntry.Move) last));
     }
 
     private MoveRequest request(Catalogue parts) {

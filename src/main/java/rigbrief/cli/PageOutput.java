@@ -5,7 +5,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import rigbrief.file.FileRefused;
 import rigbrief.file.SafeWriter;
 import rigbrief.report.page.Page;
 import rigbrief.report.page.PageWriter;
@@ -54,11 +53,8 @@ final class PageOutput {
         }
         try {
             SafeWriter.write(file, bytes, force);
-        } catch (FileRefused e) {
-            throw new NotWritten(e.getMessage());
         } catch (IOException e) {
-            throw new NotWritten(
-                    file + ": can't be written (" + e.getMessage() + "); choose another --out");
+            throw NotWritten.of(file, e, "choose another --out");
         }
         console.remark("written: " + file);
     }

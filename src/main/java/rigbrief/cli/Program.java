@@ -8,6 +8,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.TypeConversionException;
@@ -25,13 +26,21 @@ public final class Program {
         Console chosen = chosen(console, Arrays.asList(arguments));
         ExitStatus status = execute(chosen, arguments);
         chosen.flush();
-        return status;
+        Optional<String> failure = chosen.failure();
+        if (failure.isEmpty()) {
+            return status;
+        }
+        chosen.remark(
+                "rigbrief: standard output: can't be written (%s); write to another place"
+                        .formatted(failure.get()));
+        chosen.flush();
+        return ExitStatus.WRONG_USE;
     }
 
     /** Whatever the command, these two decide how everything else is printed. */
     private static Console chosen(Console console, List<String> arguments) {
-        Console chosen = arguments.contains(Rigbrief.NO_COLOR) ? console.plain() : console;
-        return arguments.contains(Rigbrief.DEBUG) ? chosen.debugging() : chosen;
+        Console chosen = arguments.contains(RootCommand.NO_COLOR) ? console.plain() : console;
+        return arguments.contains(RootCommand.DEBUG) ? chosen.debugging() : chosen;
     }
 
     private static ExitStatus execute(Console console, String... arguments) {
@@ -52,7 +61,7 @@ public final class Program {
     /** The command line with some of its commands. */
     private static CommandLine commandLine(
             Console console, FaultHandler faults, List<String> names) {
-        CommandLine root = new CommandLine(new Rigbrief());
+        CommandLine root = new CommandLine(new RootCommand());
         names.forEach(name -> root.addSubcommand(name, Commands.make(name, console)));
         Examples.addTo(root);
         return root.setOut(writer(console.out()))

@@ -1,18 +1,26 @@
 package rigbrief.cli;
 
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import rigbrief.api.FrontSearch;
+import rigbrief.api.Rigbrief;
+import rigbrief.batch.Shard;
 import rigbrief.brief.Brief;
 import rigbrief.catalogue.Catalogue;
 import rigbrief.file.Known;
 import rigbrief.proposal.Proposals;
-import rigbrief.proposal.Proposer;
 import rigbrief.proposal.SearchLimits;
 import rigbrief.report.ProposalsJson;
 import rigbrief.report.ProposalsText;
@@ -27,8 +35,15 @@ import rigbrief.report.page.Words;
 final class ProposeCommand implements Callable<Integer> {
     private final Console console;
 
-    @Parameters(paramLabel = "BRIEF", description = "Brief, YAML or JSON; - is standard input.")
-    private String brief;
+    @Spec private CommandSpec spec;
+
+    @Parameters(
+            paramLabel = "BRIEF",
+            arity = "1..*",
+            description =
+                    "Brief, YAML or JSON; - is standard input. Several, or a folder of them, are"
+                            + " answered one result each, into --out.")
+    private List<String> briefs;
 
     @Mixin private CatalogueOption catalogue;
     @Mixin private LanguageOption language;
@@ -47,11 +62,21 @@ final class ProposeCommand implements Callable<Integer> {
             paramLabel = "DIR",
             description =
                     "Folder to write a build file per tier into, and the page with html or pdf;"
-                            + " or the file of the page alone, such as offer.html.")
+                            + " or the file of the page alone, such as offer.html. For several"
+                            + " briefs the folder of all results.")
     private Path out;
 
     @Option(names = "--force", description = "Overwrites files that are there.")
     private boolean force;
+
+    @Option(
+            names = "--shard",
+            paramLabel = "K/N",
+            converter = ShardOption.class,
+            description =
+                    "Of several briefs, answers share K of N alone, for N machines that share the"
+                            + " work.")
+    private Shard shard;
 
     @Option(
             names = "--time",
@@ -73,6 +98,40 @@ final class ProposeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
+        return (several() ? batch() : single(briefs.get(0))).code();
+    }
+
+    private boolean several() {
+        return shard != null || briefs.size() > 1 || isFolder(briefs.get(0));
+    }
+
+    private static boolean isFolder(String name) {
+        try {
+            return Files.isDirectory(Path.of(name));
+        } catch (InvalidPathException noName) {
+            // Reading it as a brief tells what is wrong with it.
+            return false;
+        }
+    }
+
+    private ExitStatus batch() throws Exception {
+        if (out == null) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "found several briefs and no --out, expected the folder of their results;"
+                            + " write --out answers");
+        }
+        if (briefs.contains("-")) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "found - among several briefs, expected files; name the file");
+        }
+        ResultFiles files = new ResultFiles(format, language, Optional.ofNullable(time));
+        return new BatchRun(console, catalogue, out, force, shard == null ? Shard.WHOLE : shard)
+                .run(briefs, limits(), files);
+    }
+
+    private ExitStatus single(String brief) throws Exception {
         InputFiles files = new InputFiles(console);
         Known known = files.known(catalogue);
         Optional<Brief> read = files.brief(brief, known);
@@ -89,8 +148,9 @@ final class ProposeCommand implements Callable<Integer> {
         }
         try (Interruption interruption = Interruption.listening()) {
             console.progress("searching");
-            Proposals answer =
-                    new Proposer(limits(), interruption::calledOff).propose(wanted, parts);
+            Rigbrief shop =
+                    Rigbrief.of(parts).within(limits()).calledOffBy(interruption::calledOff);
+            Proposals answer = shop.propose(wanted);
             if (folder.isPresent()) {
                 folder.get().write(answer);
             }
@@ -105,7 +165,7 @@ final class ProposeCommand implements Callable<Integer> {
                         answer,
                         next(answer));
             }
-            return status(answer).code();
+            return status(answer);
         }
     }
 
@@ -149,7 +209,7 @@ final class ProposeCommand implements Callable<Integer> {
     }
 
     private String next(Proposals answer) {
-        String again = "rigbrief propose " + ShellWord.of(brief) + catalogue.repeated();
+        String again = "rigbrief propose " + ShellWord.of(briefs.get(0)) + catalogue.repeated();
         if (answer.impossible()) {
             return "loosen one of these in the brief, then " + again;
         }

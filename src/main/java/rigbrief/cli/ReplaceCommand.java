@@ -25,7 +25,6 @@ import rigbrief.catalogue.Catalogue;
 import rigbrief.diagnostic.Nearest;
 import rigbrief.diagnostic.Quotation;
 import rigbrief.file.BuildWriter;
-import rigbrief.file.FileRefused;
 import rigbrief.file.Known;
 import rigbrief.file.SafeWriter;
 import rigbrief.proposal.replace.Disturbance;
@@ -200,11 +199,8 @@ final class ReplaceCommand implements Callable<Integer> {
         }
         try {
             SafeWriter.write(out, BuildWriter.write(answer.ways().get(way - 1).record()), force);
-        } catch (FileRefused e) {
-            throw new NotWritten(e.getMessage());
         } catch (IOException e) {
-            throw new NotWritten(
-                    out + ": can't be written (" + e.getMessage() + "); choose another --out");
+            throw NotWritten.of(out, e, "choose another --out");
         }
     }
 
@@ -274,16 +270,23 @@ final class ReplaceCommand implements Callable<Integer> {
     }
 
     private String next(Replacement answer) {
-        String again = "rigbrief replace " + ShellWord.of(build) + asked() + catalogue.repeated();
+        String newer = against == null ? "" : " --against " + ShellWord.of(against);
+        String today =
+                against == null ? catalogue.repeated() : " --catalog " + ShellWord.of(against);
         if (answer.impossible()) {
-            return "loosen the brief, then rigbrief propose BRIEF" + catalogue.repeated();
+            return "loosen the brief, then rigbrief propose BRIEF" + today;
         }
         if (answer.nothingToDo()) {
             return "rigbrief order " + ShellWord.of(build) + catalogue.repeated();
         }
         return out == null
-                ? again + " --out changed.build.yaml"
-                : "rigbrief order " + ShellWord.of(out) + catalogue.repeated();
+                ? "rigbrief replace "
+                        + ShellWord.of(build)
+                        + asked()
+                        + catalogue.repeated()
+                        + newer
+                        + " --out changed.build.yaml"
+                : "rigbrief order " + ShellWord.of(out) + today;
     }
 
     private String next(Watch answer) {

@@ -15,9 +15,6 @@ import rigbrief.model.heat.Speeds;
 
 /** The steps that explanations of heat share: the air in the case. */
 final class Cooling {
-    private static final String SOLVED =
-            "quietest set that keeps every part cool enough; common practice";
-
     /** The last step of the case air over the room. */
     static final String RISE = "{} x 3600 / ({} x 1005 x {})";
 
@@ -47,20 +44,35 @@ final class Cooling {
         return speeds;
     }
 
+    private String solved(FanExplanation.Fans fans) {
+        return "number " + FanExplainer.name(state, fans) + ", before rounding";
+    }
+
     /** Case fans' share of full speed, as an input. */
     double caseShare() {
-        return how.given("case fans, share of full speed", speeds.caseShare(), "", SOLVED);
+        return how.given(
+                "case fans, share of full speed",
+                speeds.caseShare(),
+                "",
+                solved(FanExplanation.Fans.CASE));
     }
 
     /** Cooler fans' share of full speed, as an input. */
     double coolerShare() {
-        return how.given("cooler fans, share of full speed", speeds.coolerShare(), "", SOLVED);
+        return how.given(
+                "cooler fans, share of full speed",
+                speeds.coolerShare(),
+                "",
+                solved(FanExplanation.Fans.COOLER));
     }
 
     /** Card fans' ratio to their reference speed, as an input. */
     double cardRatio() {
         return how.given(
-                "card fans, ratio to their reference speed", speeds.cardRatio(), "", SOLVED);
+                "card fans, ratio to their reference speed",
+                speeds.cardRatio(),
+                "",
+                solved(FanExplanation.Fans.CARD));
     }
 
     /** What processor and card draw; worked out with the case air. */

@@ -14,13 +14,16 @@ public final class Explainers {
             List.of(
                     new CostExplainer(),
                     new WorkloadExplainer(),
+                    new PromiseExplainer(),
                     new MemoryExplainer(),
                     new LinkExplainer(),
                     new PowerExplainer(),
                     new WallExplainer(),
                     new HeatExplainer(),
                     new NoiseExplainer(),
-                    new GoalExplainer());
+                    new FanExplainer(),
+                    new GoalExplainer(),
+                    new MarginExplainer());
 
     private Explainers() {}
 

@@ -12,6 +12,7 @@ import rigbrief.model.speed.FrameTime;
 import rigbrief.model.speed.MemoryOverflow;
 import rigbrief.model.speed.NormalDistribution;
 import rigbrief.model.speed.PredictionRange;
+import rigbrief.model.speed.SceneMix;
 import rigbrief.part.Processor;
 import rigbrief.part.Slot;
 
@@ -19,7 +20,7 @@ import rigbrief.part.Slot;
 final class FrameExplanation {
     private static final String SOURCE =
             "roofline (published) for the card; percentiles counted in frames (published"
-                    + " methodology); the p-norm of 4 between card and processor and the lognormal"
+                    + " methodology); the p-norm between card and processor and the lognormal"
                     + " spread are common practice";
 
     private final Assessment it;
@@ -39,8 +40,8 @@ final class FrameExplanation {
                 derivation(
                         ".average",
                         ", average",
-                        "frames of all scenes over their time; a scene's frame time is (card^4 +"
-                                + " processor^4)^(1/4)");
+                        "frames of all scenes over their time; a scene's frame time is (card^p +"
+                                + " processor^p)^(1/p), p the title's overlap");
         if (prediction.averageFps() == 0) {
             return cannot(how);
         }
@@ -73,13 +74,22 @@ final class FrameExplanation {
         }
         List<Timed> scenes = scenes(how);
         double sigma =
-                how.given("spread within a scene", steps.sceneSigma(), "", "common practice");
+                how.given(
+                        "spread within a scene",
+                        steps.sceneSigma(),
+                        "",
+                        "catalogue, workload " + prediction.workload().id() + ", shape");
         double cap = steps.capFps().orElse(Double.POSITIVE_INFINITY);
         if (prediction.lowFps() >= cap) {
             how.remark("even the slowest frames are faster than the engine draws");
             return how.gives(prediction.lowFps(), 1, "fps", "{}", cap);
         }
         double slowest = 1_000 / prediction.lowFps();
+        if (sigma < SceneMix.NO_SPREAD) {
+            how.remark("without a spread T is the frame time of the scene that 1 % lies beyond");
+            how.given("T", slowest, "ms", "one of the scenes' frame times");
+            return how.gives(prediction.lowFps(), 1, "fps", "1000 / {}", slowest);
+        }
         how.given("T", slowest, "ms", "found by trial: the next step gives 0.01");
         List<Object> values = new ArrayList<>();
         for (Timed scene : scenes) {
@@ -125,6 +135,12 @@ final class FrameExplanation {
         double cardMs = cardMs(how);
         double processorMs = processorMs(how);
         List<Timed> scenes = new ArrayList<>();
+        double overlap =
+                how.given(
+                        "overlap of card and processor",
+                        steps.overlap(),
+                        "",
+                        "catalogue, workload " + prediction.workload().id() + ", shape");
         String from = "catalogue, workload " + prediction.workload().id() + ", scenes";
         for (Scene scene : steps.scenes()) {
             how.fact(
@@ -138,21 +154,41 @@ final class FrameExplanation {
                     from);
             double ms =
                     FrameTime.together(
-                            cardMs * scene.graphics(),
-                            processorMs * scene.processor(),
-                            FrameTime.USUAL_OVERLAP);
+                            cardMs * scene.graphics(), processorMs * scene.processor(), overlap);
+            frame(how, scene, ms, cardMs, processorMs);
+            scenes.add(new Timed(scene.name(), scene.share(), ms));
+        }
+        return scenes;
+    }
+
+    private void frame(Derivation how, Scene scene, double ms, double cardMs, double processorMs) {
+        String name = "frame in " + scene.name();
+        double p = steps.overlap();
+        if (p >= FrameTime.OVERLAP.high()) {
+            how.remark("card and processor overlap wholly: only the longer time counts");
             how.step(
-                    "frame in " + scene.name(),
+                    name,
                     ms,
                     "ms",
-                    "(({} x {})^4 + ({} x {})^4)^(1/4)",
+                    "max({} x {}, {} x {})",
                     cardMs,
                     scene.graphics(),
                     processorMs,
                     scene.processor());
-            scenes.add(new Timed(scene.name(), scene.share(), ms));
+            return;
         }
-        return scenes;
+        how.step(
+                name,
+                ms,
+                "ms",
+                "(({} x {})^{} + ({} x {})^{})^(1/{})",
+                cardMs,
+                scene.graphics(),
+                p,
+                processorMs,
+                scene.processor(),
+                p,
+                p);
     }
 
     private double cardMs(Derivation how) {

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.LongStream;
 import rigbrief.assess.Assessment;
 import rigbrief.assess.Cost;
 import rigbrief.brief.Brief;
@@ -15,6 +16,7 @@ import rigbrief.goal.LookGoal;
 import rigbrief.goal.QuietGoal;
 import rigbrief.goal.ValueGoal;
 import rigbrief.part.Slot;
+import rigbrief.quantity.Contributions;
 import rigbrief.quantity.Money;
 
 /** Explains the utility of a build and of each goal with a weight. */
@@ -29,6 +31,9 @@ final class GoalExplainer implements Explainer {
         for (Goal goal : weighted(it)) {
             String name = "goal." + goal.info().id();
             topics.add(new Topic(name, goal.info().title(), () -> goal(it, goal, name)));
+            String part = name + ".contribution";
+            String title = goal.info().title() + ", contribution";
+            topics.add(new Topic(part, title, () -> contribution(it, goal, part, title)));
         }
         return topics;
     }
@@ -89,7 +94,9 @@ final class GoalExplainer implements Explainer {
             case "simple-order" -> order(how, it, utility);
             case "lifetime" -> places(how, it, utility, goal, 1);
             case "look" -> places(how, it, utility, goal, goal.reads().size());
-            default -> told(how, it, utility, goal);
+            case "workloads" -> new WorkloadsExplanation(how, it).gives(utility);
+            case "upgrade-room" -> UpgradeRoomExplanation.of(how, it, utility);
+            default -> throw new IllegalStateException("no steps for goal " + goal.info().id());
         };
     }
 
@@ -196,9 +203,37 @@ final class GoalExplainer implements Explainer {
         return how.gives(utility, "", "(" + sum + ") / {}", shares.toArray());
     }
 
-    private static Explanation told(Derivation how, Assessment it, BigDecimal utility, Goal goal) {
-        how.fact("what the build has", goal.because(it), "", "the assessment");
-        how.remark("the goal's curve is applied as a whole; its parts are not shown one by one");
-        return how.gives(utility, "", "{}", utility);
+    private static Explanation contribution(Assessment it, Goal goal, String number, String title) {
+        List<Goal> goals = weighted(it);
+        long[] points =
+                goals.stream().mapToLong(any -> (long) weight(it, any) * any.utility(it)).toArray();
+        int weights = goals.stream().mapToInt(any -> weight(it, any)).sum();
+        long whole =
+                BigDecimal.valueOf(LongStream.of(points).sum())
+                        .divide(BigDecimal.valueOf(weights), 0, RoundingMode.HALF_UP)
+                        .longValueExact();
+        int at = goals.indexOf(goal);
+        long share = Contributions.of(points, weights, whole)[at];
+        long more = share - points[at] / weights;
+        Derivation how =
+                new Derivation(
+                        number,
+                        title,
+                        "weight x utility / sum of weights, rounded down to ten-thousandths; what"
+                                + " the sum then lacks goes to the largest remainders",
+                        "the brief: wishes; largest remainder");
+        String id = goal.info().id();
+        how.given("weight", weight(it, goal), "", "brief, wishes, " + id);
+        how.fact("utility", utility(it, goal), "", "number goal." + id);
+        how.given("sum of weights", weights, "", "brief, wishes");
+        how.given("by the remainder", more, "ten-thousandths", "comparison with the other goals");
+        return how.gives(
+                BigDecimal.valueOf(share, DECIMALS),
+                "",
+                "(floor(10000 x {} x {} / {}) + {}) / 10000",
+                weight(it, goal),
+                utility(it, goal),
+                weights,
+                more);
     }
 }

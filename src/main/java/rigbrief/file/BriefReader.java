@@ -23,9 +23,13 @@ public final class BriefReader {
     private final Known known;
     private final Names names;
 
-    BriefReader(Known known) {
+    private BriefReader(Known known) {
+        this(known, new Names(known));
+    }
+
+    BriefReader(Known known, Names names) {
         this.known = known;
-        this.names = new Names(known);
+        this.names = names;
     }
 
     /**
@@ -58,6 +62,28 @@ public final class BriefReader {
     /** Reads a stream to its end; empty where it, or the catalogue, has faults. */
     public static Optional<Brief> read(InputStream in, String file, Known known, Faults faults) {
         return read(SourceText.readStream(in, file, faults), STREAM_NAME, known, faults);
+    }
+
+    /** Reads a file of many, which nobody named: a pipe or a device among them is refused. */
+    public static Optional<Brief> readRegular(Path path, Known known, Faults faults) {
+        return read(SourceText.readRegular(path, faults), nameOf(path), known, faults);
+    }
+
+    /**
+     * The digest of a brief's bytes, for whoever must know later whether it is still the same:
+     * SHA-256, hexadecimal.
+     *
+     * @throws BadInput when it is missing or too large, or a pipe or a device, which can't be read
+     *     again
+     */
+    public static String digest(Path path) throws BadInput {
+        Faults faults = new Faults();
+        Optional<byte[]> bytes =
+                SourceText.refusesSpecial(path, faults)
+                        ? Optional.empty()
+                        : SourceText.bytes(path, faults);
+        faults.throwIfAny();
+        return Sha256.of(bytes.orElseThrow());
     }
 
     private static Brief whole(Optional<Brief> brief, Faults faults) throws BadInput {

@@ -86,6 +86,14 @@ public final class BuildReader {
         return read(SourceText.readStream(in, file, faults), known, faults);
     }
 
+    /**
+     * The bytes of a build file, for whoever writes it back: read out of these and compared with
+     * them, it has one state alone. Empty, with a fault, where it can't be read or is too large.
+     */
+    public static Optional<byte[]> bytes(Path path, Faults faults) {
+        return SourceText.bytes(path, faults);
+    }
+
     private static BuildRecord whole(Optional<BuildRecord> build, Faults faults) throws BadInput {
         faults.throwIfAny();
         return build.orElseThrow(() -> new IllegalStateException("no build and no fault"));
@@ -125,7 +133,7 @@ public final class BuildReader {
         List<Placed> lines = lines(root);
         List<SetAside> aside = new AsideSection(units, money).read(root);
         List<HistoryEntry> done = history.read(root);
-        Optional<Brief> brief = brief(root);
+        Optional<Brief> brief = brief(root, lines);
         root.finish();
         lines.forEach(line -> line.checkUnits(brief.map(Brief::quantity).orElse(1)));
         return new BuildRecord(brief, tier, name, digest, read(lines), aside, done);
@@ -172,12 +180,13 @@ public final class BuildReader {
         return entry;
     }
 
-    private Optional<Brief> brief(Keys root) {
+    private Optional<Brief> brief(Keys root, List<Placed> lines) {
+        List<Part> own = lines.stream().map(placed -> placed.line().part()).toList();
         Optional<String> name = root.text("brief-name").map(Text::text);
         return root.keys("brief")
                 .flatMap(
                         keys ->
-                                new BriefReader(known)
+                                new BriefReader(known, Names.filed(known, own))
                                         .brief(name.orElse(BriefReader.STREAM_NAME), keys));
     }
 
@@ -198,7 +207,7 @@ public final class BuildReader {
     private Optional<Placed> line(Keys keys, Set<Slot> filled) {
         Optional<Slot> slot = KeepSection.slot(keys, filled);
         int pieces = keys.cells().wholeOr("pieces", 1, MOST_PIECES, 1);
-        Optional<String> supplier = keys.text("supplier").filter(names::supplier).map(Text::text);
+        Optional<String> supplier = supplier(keys);
         Optional<Money> price = keys.one("unit-price", money);
         PartState state = keys.cells().choiceOr("state", PartState.WANTED);
         boolean kept = keys.cells().yes("kept");
@@ -215,17 +224,29 @@ public final class BuildReader {
         return Optional.of(new Placed(line, keys));
     }
 
+    /** The planned supplier; of what was ordered it may have left the catalogue since. */
+    private Optional<String> supplier(Keys keys) {
+        return keys.has(PartSheet.KEY)
+                ? keys.maybe("supplier", Forms::id)
+                : keys.text("supplier").filter(names::supplier).map(Text::text);
+    }
+
+    /** The part: as the catalogue has it; where it was withdrawn, as the file kept it. */
     private Optional<Part> part(Keys keys, Slot slot) {
         Optional<Text> text = keys.text("part");
         boolean gone =
                 known.whole()
                         && !keys.has("spec")
                         && text.filter(it -> catalogue.part(it.text()).isEmpty()).isPresent();
+        if (gone && keys.has(PartSheet.KEY)) {
+            return PartSheet.read(keys, slot);
+        }
         if (gone) {
             text.get()
                     .fault(
                             "a part that is still in the catalogue",
-                            "use the catalogue that the build was made from, or another part");
+                            "name the catalogue that the build was made from (and for replace the"
+                                    + " newer one with --against), or another part");
             return Optional.empty();
         }
         return parts.part(keys, slot);

@@ -61,6 +61,7 @@ public final class BuildWriter {
         yaml.yes("kept", line.kept());
         UnitsSection.write(line.units(), yaml);
         BriefWriter.spec(line.part(), yaml);
+        PartSheet.write(line, yaml);
         yaml.end();
     }
 

@@ -158,8 +158,7 @@ public final class CatalogueReader {
     private String digest() {
         List<String> lines = new ArrayList<>();
         digestByName.forEach((name, digest) -> lines.add(digest + "  " + name + "\n"));
-        return "sha256:"
-                + SourceText.digest(String.join("", lines).getBytes(StandardCharsets.UTF_8));
+        return "sha256:" + Sha256.of(String.join("", lines).getBytes(StandardCharsets.UTF_8));
     }
 
     private Optional<SourceText> source(String name) {

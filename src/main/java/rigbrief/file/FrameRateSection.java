@@ -13,6 +13,7 @@ import rigbrief.catalogue.FrameRate.PerPixel;
 import rigbrief.catalogue.FrameRate.RayStep;
 import rigbrief.catalogue.FrameRate.Scene;
 import rigbrief.catalogue.FrameRate.Setting;
+import rigbrief.catalogue.FrameRate.Shape;
 import rigbrief.catalogue.FrameRate.Step;
 import rigbrief.file.tree.Keys;
 import rigbrief.file.tree.Text;
@@ -44,7 +45,8 @@ final class FrameRateSection {
                 rays(keys),
                 upscaling(keys),
                 scenes(keys),
-                settings(keys));
+                settings(keys),
+                shape(keys));
     }
 
     private static OptionalDouble engineCap(Keys keys) {
@@ -79,6 +81,22 @@ final class FrameRateSection {
                         cells.numberOr("memory-exponent", 0, 2, 0));
         keys.finish();
         return work;
+    }
+
+    private static Shape shape(Keys keys) {
+        return keys.keys("shape").map(FrameRateSection::shapeOf).orElse(Shape.USUAL);
+    }
+
+    private static Shape shapeOf(Keys keys) {
+        Cells cells = keys.cells();
+        Shape usual = Shape.USUAL;
+        Shape shape =
+                new Shape(
+                        cells.numberOr("overlap", 1, 40, usual.overlap()),
+                        cells.numberOr("spread", 0, 0.5, usual.spread()),
+                        cells.numberOr("overflow-penalty", 0, 20, usual.overflowPenalty()));
+        keys.finish();
+        return shape;
     }
 
     private static Map<String, Factors> presets(Keys keys) {

@@ -75,7 +75,7 @@ final class KeepSection {
         return Ids.owned(given) ? given : Ids.OWNED + "-" + given;
     }
 
-    private static Optional<Part> described(String id, Slot slot, Keys spec) {
+    static Optional<Part> described(String id, Slot slot, Keys spec) {
         Keys.DescribedPart described = spec.described(id);
         int before = spec.faultCount();
         Part part = slot.kind().read(described.cells());

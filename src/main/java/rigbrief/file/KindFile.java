@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.Optional;
 import java.util.TreeSet;
 import rigbrief.diagnostic.Faults;
 import rigbrief.file.cell.CellRow;
@@ -18,7 +18,15 @@ import rigbrief.part.Part;
 final class KindFile {
     private final Faults faults;
     private final List<Part> parts = new ArrayList<>();
-    private final Map<String, String> placeById = new HashMap<>();
+    private final Map<String, Place> placeById = new HashMap<>();
+
+    /** Where an id was met; line 0 where its row could not be read. */
+    private record Place(String id, String file, int line) {
+        @Override
+        public String toString() {
+            return line == 0 ? file : file + ":" + line;
+        }
+    }
 
     KindFile(Faults faults) {
         this.faults = faults;
@@ -38,7 +46,7 @@ final class KindFile {
             keep(part, table, source.file());
         }
         for (String id : table.lost()) {
-            placeById.putIfAbsent(id, source.file());
+            placeById.putIfAbsent(id, new Place(id, source.file(), 0));
         }
     }
 
@@ -47,9 +55,12 @@ final class KindFile {
         return parts;
     }
 
-    /** Every id met, also where the rest of its row could not be read. */
-    Set<String> ids() {
-        return placeById.keySet();
+    /**
+     * An id that was met, also where the rest of its row could not be read: the one string that
+     * stands for it everywhere.
+     */
+    Optional<String> met(String id) {
+        return Optional.ofNullable(placeById.get(id)).map(Place::id);
     }
 
     /** Every id met, in alphabetical order. */
@@ -58,7 +69,8 @@ final class KindFile {
     }
 
     private void keep(Part part, CsvTable table, String file) {
-        String earlier = placeById.putIfAbsent(part.id(), file + ":" + table.line());
+        Place place = new Place(part.id(), file, table.line());
+        Place earlier = placeById.putIfAbsent(part.id(), place);
         if (earlier != null && !part.id().isEmpty()) {
             table.fault(
                     "id",

@@ -9,6 +9,7 @@ import rigbrief.catalogue.Catalogue;
 import rigbrief.catalogue.Supplier;
 import rigbrief.catalogue.Workload;
 import rigbrief.diagnostic.Nearest;
+import rigbrief.file.cell.Ids;
 import rigbrief.file.tree.Keys;
 import rigbrief.file.tree.Text;
 import rigbrief.part.Kind;
@@ -22,10 +23,32 @@ import rigbrief.part.Slot;
 final class Names {
     private final Catalogue catalogue;
     private final boolean whole;
+    private final Map<String, Part> withdrawn = new TreeMap<>();
+    private final boolean filed;
 
     Names(Known known) {
+        this(known, List.of(), false);
+    }
+
+    private Names(Known known, List<Part> own, boolean filed) {
         this.catalogue = known.catalogue();
         this.whole = known.whole();
+        this.filed = filed;
+        own.forEach(part -> withdrawn.put(part.id(), part));
+    }
+
+    /**
+     * Names for the brief in a build file, which may be older than the catalogue.
+     *
+     * @param own parts that the build file knows itself; they are found where the catalogue has
+     *     lost them
+     */
+    static Names filed(Known known, List<Part> own) {
+        return new Names(known, own, true);
+    }
+
+    private Optional<Part> find(String id) {
+        return catalogue.part(id).or(() -> Optional.ofNullable(withdrawn.get(id)));
     }
 
     /** A workload of the catalogue. */
@@ -50,28 +73,30 @@ final class Names {
 
     /** A part of the catalogue, of whatever kind. */
     Optional<Part> part(Text text) {
-        Optional<Part> part = catalogue.part(text.text());
+        Optional<Part> part = find(text.text());
         if (part.isEmpty() && whole) {
             text.unknown("the id of a part in the catalogue", ids(Arrays.asList(Kind.values())));
         }
         return part;
     }
 
-    /** The ids of the parts that a list names. */
-    List<String> parts(Keys keys, String key) {
+    /**
+     * The ids of the parts that a list of parts to avoid names. In a filed brief one that the
+     * catalogue has lost since is kept: it is avoided all the same.
+     */
+    List<String> avoided(Keys keys, String key) {
         return keys.texts(key).stream()
-                .map(this::part)
-                .flatMap(Optional::stream)
-                .map(Part::id)
+                .filter(text -> filed && Ids.wellFormed(text.text()) || part(text).isPresent())
+                .map(Text::text)
                 .toList();
     }
 
     /** A part of the catalogue that goes into a slot. */
     Optional<Part> part(Text text, Slot slot) {
-        Optional<Part> part = catalogue.part(text.text());
         if (!whole) {
             return Optional.empty();
         }
+        Optional<Part> part = find(text.text());
         if (part.isEmpty()) {
             text.unknown(
                     "the id of a %s in the catalogue".formatted(slot.kind().word()),

@@ -2,6 +2,7 @@ package rigbrief.file;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import rigbrief.catalogue.Offer;
 import rigbrief.catalogue.Supplier;
 import rigbrief.diagnostic.Faults;
@@ -47,14 +48,15 @@ final class OfferFile {
         List<Offer> offers = new ArrayList<>();
         while (table.next()) {
             Offer offer = form.read(CellRow.of(table, memo));
-            check(offer, table);
-            offers.add(offer);
+            Optional<String> part = parts.met(offer.part());
+            check(offer, part.isPresent(), table);
+            offers.add(part.map(offer::of).orElse(offer));
         }
         return offers;
     }
 
-    private void check(Offer offer, CsvTable table) {
-        if (!offer.part().isEmpty() && !parts.ids().contains(offer.part())) {
+    private void check(Offer offer, boolean known, CsvTable table) {
+        if (!offer.part().isEmpty() && !known) {
             unknownPart(offer.part(), table);
         }
         if (!suppliers.isEmpty()

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import rigbrief.catalogue.Catalogue;
 import rigbrief.catalogue.Offer;
 import rigbrief.diagnostic.BadInput;
@@ -25,23 +26,35 @@ import rigbrief.pricelist.PriceHistory;
  * {@code offers.csv} too they count once, so that this alone changes nothing. Then {@code
  * offers.csv} is put in its place in one step: that is the moment of the change.
  */
-public final class OfferStore {
+public final class OfferStore implements AutoCloseable {
     private final Path folder;
     private final SafeWriter writer;
+    private final Optional<FileHold> hold;
 
-    private OfferStore(Path folder, SafeWriter writer) {
+    private OfferStore(Path folder, SafeWriter writer, Optional<FileHold> hold) {
         this.folder = folder;
         this.writer = writer;
+        this.hold = hold;
     }
 
-    /** The offers of a catalogue folder. */
+    /** The offers of a catalogue folder, to look at or to change at once. */
     public static OfferStore of(Path folder) {
-        return new OfferStore(folder, new SafeWriter((path, step) -> {}));
+        return watched(folder, (path, step) -> {});
+    }
+
+    /**
+     * The offers of a catalogue folder, while other runs that mean to change them wait.
+     *
+     * @throws IOException when nothing can be written in the folder
+     */
+    public static OfferStore held(Path folder) throws IOException {
+        FileHold hold = FileHold.of(folder.resolve(OfferFile.NAME));
+        return new OfferStore(folder, new SafeWriter((path, step) -> {}), Optional.of(hold));
     }
 
     /** The same, with its writes watched. */
     static OfferStore watched(Path folder, SafeWriter.Watch watch) {
-        return new OfferStore(folder, new SafeWriter(watch));
+        return new OfferStore(folder, new SafeWriter(watch), Optional.empty());
     }
 
     /**
@@ -92,6 +105,14 @@ public final class OfferStore {
         }
         writer.exchange(folder.resolve(OfferFile.NAME), seen.offers(), offers);
         return added.size();
+    }
+
+    /** Lets others change them. */
+    @Override
+    public void close() throws IOException {
+        if (hold.isPresent()) {
+            hold.get().close();
+        }
     }
 
     /**

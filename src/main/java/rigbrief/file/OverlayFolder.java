@@ -29,6 +29,11 @@ record OverlayFolder(Path folder, Faults faults) {
                     "a second catalogue",
                     "an overlay: workloads.yaml, rates.csv or both",
                     "name one catalogue, first, and overlays behind it");
+        } else if (holds(OverlayWriter.UNFINISHED)) {
+            fault(
+                    OverlayWriter.UNFINISHED + ": its writing was broken off",
+                    "an overlay whose files were written together",
+                    "run rigbrief calibrate again with --force");
         } else if (!holds(CatalogueReader.WORKLOADS) && !holds(RatesFile.NAME)) {
             fault("", "workloads.yaml, rates.csv or both", "name the folder of an overlay");
         }

@@ -12,8 +12,11 @@ import rigbrief.catalogue.Workload;
 
 /** Writes an overlay: what {@link CatalogueReader} lays over a catalogue. */
 public final class OverlayWriter {
+    /** Stands in an overlay's folder while one of its files is new and the other old. */
+    static final String UNFINISHED = ".overlay.unfinished";
+
     private static final String HEADER =
-            "part,tflops,bandwidth_gbs,ray_rate,rate_single,rate_all\n";
+            "part,tflops,bandwidth_gbs,ray_rate,rate_single,rate_all,read_mbs,write_mbs\n";
 
     private OverlayWriter() {}
 
@@ -34,7 +37,8 @@ public final class OverlayWriter {
     }
 
     /**
-     * Writes an overlay, each file whole; both are written, so that none stays from before.
+     * Writes an overlay, each file whole; both are written, so that none stays from before, and
+     * readers refuse it in between: demands and rates were fitted together.
      *
      * @param remarks what is said above the workloads, line by line
      * @param force whether files that are there may be replaced
@@ -48,11 +52,10 @@ public final class OverlayWriter {
             List<String> remarks,
             boolean force)
             throws IOException {
-        SafeWriter.write(
-                folder.resolve(CatalogueReader.WORKLOADS),
-                WorkloadWriter.write(workloads, remarks),
-                force);
-        SafeWriter.write(folder.resolve(RatesFile.NAME), rates(rates), force);
+        FileSet both = FileSet.marked(folder, "overlay", UNFINISHED, (path, step) -> {});
+        both.add(CatalogueReader.WORKLOADS, WorkloadWriter.write(workloads, remarks));
+        both.add(RatesFile.NAME, rates(rates));
+        both.write(force);
     }
 
     private static String rates(List<PartRates> all) {
@@ -66,7 +69,9 @@ public final class OverlayWriter {
                             cell(rates.bandwidthGbs()),
                             cell(rates.rayRate()),
                             cell(rates.rateSingle()),
-                            cell(rates.rateAll())));
+                            cell(rates.rateAll()),
+                            cell(rates.readMbs()),
+                            cell(rates.writeMbs())));
             csv.append('\n');
         }
         return csv.toString();

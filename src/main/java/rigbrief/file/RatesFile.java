@@ -1,6 +1,7 @@
 package rigbrief.file;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,8 +21,15 @@ final class RatesFile {
     /** The file's name in an overlay's folder. */
     static final String NAME = "rates.csv";
 
-    private static final List<String> OF_CARDS = List.of("tflops", "bandwidth_gbs", "ray_rate");
-    private static final List<String> OF_PROCESSORS = List.of("rate_single", "rate_all");
+    private static final Map<Kind, List<String>> COLUMNS = columns();
+
+    private static Map<Kind, List<String>> columns() {
+        Map<Kind, List<String>> columns = new EnumMap<>(Kind.class);
+        columns.put(Kind.PROCESSOR, List.of("rate_single", "rate_all"));
+        columns.put(Kind.GRAPHICS, List.of("tflops", "bandwidth_gbs", "ray_rate"));
+        columns.put(Kind.DRIVE, List.of("read_mbs", "write_mbs"));
+        return columns;
+    }
 
     private final Faults faults;
     private final Map<String, Part> partById = new HashMap<>();
@@ -30,7 +38,7 @@ final class RatesFile {
     RatesFile(List<Part> parts, Faults faults) {
         this.faults = faults;
         for (Part part : parts) {
-            if (part.kind() == Kind.GRAPHICS || part.kind() == Kind.PROCESSOR) {
+            if (COLUMNS.containsKey(part.kind())) {
                 partById.put(part.id(), part);
                 ids.add(part.id());
             }
@@ -63,7 +71,9 @@ final class RatesFile {
                 rate(cells, "bandwidth_gbs", 5, 10_000),
                 rate(cells, "ray_rate", 0.01, 2_000),
                 rate(cells, "rate_single", 5, 1_000),
-                rate(cells, "rate_all", 5, 20_000));
+                rate(cells, "rate_all", 5, 20_000),
+                rate(cells, "read_mbs", 20, 30_000),
+                rate(cells, "write_mbs", 20, 30_000));
     }
 
     /** Nothing rates 0, so that 0 can stand for an empty cell. */
@@ -78,18 +88,24 @@ final class RatesFile {
             return;
         }
         if (part == null) {
-            String what = "the id of a processor or card of the catalogue";
+            String what = "the id of a processor, card or drive of the catalogue";
             Expectation name = Expectation.name(rates.part(), what, ids);
             table.fault("part", rates.part(), name.text(), name.advice());
             return;
         }
-        boolean card = part.kind() == Kind.GRAPHICS;
-        for (String column : card ? OF_PROCESSORS : OF_CARDS) {
-            String cell = table.cell(column);
-            if (cell != null && !cell.isEmpty()) {
-                String expected = "no such rate of a " + part.kind().word();
-                table.fault(column, cell, expected, "leave the cell empty");
-            }
+        COLUMNS.forEach(
+                (kind, columns) -> {
+                    if (kind != part.kind()) {
+                        columns.forEach(column -> checkEmpty(column, part, table));
+                    }
+                });
+    }
+
+    private static void checkEmpty(String column, Part part, CsvTable table) {
+        String cell = table.cell(column);
+        if (cell != null && !cell.isEmpty()) {
+            String expected = "no such rate of a " + part.kind().word();
+            table.fault(column, cell, expected, "leave the cell empty");
         }
     }
 }

@@ -9,7 +9,6 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.Arrays;
 
@@ -97,22 +96,54 @@ public final class SafeWriter {
     }
 
     private void put(Path target, byte[] bytes, Check check) throws IOException {
+        try (Ready ready = ready(target, bytes, check)) {
+            ready.put();
+        }
+    }
+
+    private Ready ready(Path target, byte[] bytes, Check check) throws IOException {
         check.look();
         watch.done(target, Step.CHECK);
         Path folder = target.toAbsolutePath().getParent();
         createFolders(folder);
-        Path beside = besides(target, folder, bytes);
-        try {
-            check.look(); // somebody may have been quicker
-            Files.move(beside, target, StandardCopyOption.ATOMIC_MOVE);
-            watch.done(target, Step.MOVED);
-        } finally {
+        return new Ready(target, besides(target, folder, bytes), check);
+    }
+
+    /** A file that may not be there yet, or may be replaced, on the disk beside its place. */
+    Ready ready(Path target, String text, boolean force) throws IOException {
+        byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+        return ready(target, bytes, () -> refuseTaken(target, force));
+    }
+
+    /** New content that is on the disk, beside its place; closing it drops it if it is not put. */
+    final class Ready implements AutoCloseable {
+        private final Path target;
+        private final Path beside;
+        private final Check check;
+
+        private Ready(Path target, Path beside, Check check) {
+            this.target = target;
+            this.beside = beside;
+            this.check = check;
+        }
+
+        /** Puts it in its place, after a last look at what is there. */
+        void put() throws IOException {
+            try (FileHold hold = FileHold.of(target)) {
+                check.look(); // somebody may have been quicker; from here on no other run is
+                hold.put(beside);
+                watch.done(target, Step.MOVED);
+            }
+        }
+
+        @Override
+        public void close() throws IOException {
             Files.deleteIfExists(beside);
         }
     }
 
     /** JDK 17 takes a link to a folder for a file in the way (JDK-8294193). */
-    private static void createFolders(Path folder) throws IOException {
+    static void createFolders(Path folder) throws IOException {
         if (!Files.isDirectory(folder)) {
             Files.createDirectories(folder);
         }

@@ -10,9 +10,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.Optional;
 import rigbrief.diagnostic.Fault;
 import rigbrief.diagnostic.Faults;
@@ -104,17 +101,8 @@ record SourceText(String file, String text, String sha256) {
             return Optional.empty();
         }
         boolean marked = !text.isEmpty() && text.charAt(0) == MARK;
-        return Optional.of(new SourceText(file, marked ? text.substring(1) : text, digest(bytes)));
-    }
-
-    /** The SHA-256 digest of some bytes, hexadecimal. */
-    static String digest(byte[] bytes) {
-        try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-        } catch (NoSuchAlgorithmException impossible) {
-            // Every Java platform has it: java.security.MessageDigest requires SHA-256.
-            throw new IllegalStateException(impossible);
-        }
+        return Optional.of(
+                new SourceText(file, marked ? text.substring(1) : text, Sha256.of(bytes)));
     }
 
     /** Where the first bytes stand that are no UTF-8; nothing when the file itself has U+FFFD. */

@@ -98,7 +98,7 @@ final class TermsSection {
     static Avoid avoid(Keys root, Names names) {
         Optional<Keys> keys = root.keys("avoid");
         Avoid avoid =
-                keys.map(it -> new Avoid(names.makers(it, "makers"), names.parts(it, "parts")))
+                keys.map(it -> new Avoid(names.makers(it, "makers"), names.avoided(it, "parts")))
                         .orElse(new Avoid(List.of(), List.of()));
         keys.ifPresent(Keys::finish);
         return avoid;

@@ -11,6 +11,7 @@ import rigbrief.catalogue.FrameRate.PerPixel;
 import rigbrief.catalogue.FrameRate.RayStep;
 import rigbrief.catalogue.FrameRate.Scene;
 import rigbrief.catalogue.FrameRate.Setting;
+import rigbrief.catalogue.FrameRate.Shape;
 import rigbrief.catalogue.FrameRate.Step;
 import rigbrief.catalogue.TaskTime;
 import rigbrief.catalogue.Workload;
@@ -85,6 +86,7 @@ final class WorkloadWriter {
         fitted(title.fitted());
         title.engineCapFps().ifPresent(cap -> number("engine-cap", cap));
         work(title.work());
+        shape(title.shape());
         yaml.text("reference-preset", title.referencePreset()).begin("presets");
         title.presets().forEach(this::preset);
         yaml.end().begin("rays");
@@ -114,6 +116,16 @@ final class WorkloadWriter {
         number("serial", work.serial());
         number("parallel", work.parallel());
         number("memory-exponent", work.memoryExponent()).end();
+    }
+
+    private void shape(Shape shape) {
+        if (shape.equals(Shape.USUAL)) {
+            return;
+        }
+        yaml.begin("shape");
+        number("overlap", shape.overlap());
+        number("spread", shape.spread());
+        number("overflow-penalty", shape.overflowPenalty()).end();
     }
 
     private void preset(String name, Factors factors) {

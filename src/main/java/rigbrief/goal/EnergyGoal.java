@@ -2,6 +2,7 @@ package rigbrief.goal;
 
 import java.util.Collections;
 import java.util.EnumSet;
+import java.util.Locale;
 import java.util.Set;
 import rigbrief.assess.Assessment;
 import rigbrief.brief.Brief;
@@ -48,7 +49,7 @@ public final class EnergyGoal implements Goal {
 
     @Override
     public String because(Assessment it) {
-        return "%.0f kWh a year".formatted(it.power().kwhPerYear());
+        return String.format(Locale.ROOT, "%.0f kWh a year", it.power().kwhPerYear());
     }
 
     /** Yearly energy of the reference machine in kWh. */

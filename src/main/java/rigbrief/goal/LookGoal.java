@@ -75,6 +75,11 @@ public final class LookGoal implements Goal {
                         colour.map(value -> "are plain or " + value.word()).orElse("are plain"));
     }
 
+    /** What the place of the cables counts in a machine without a cable set, 0 to 1. */
+    public static double withoutCables() {
+        return HALF;
+    }
+
     /**
      * What one place of an unfinished build counts, 0 to 1; needs the case unless the brief names
      * the colour.

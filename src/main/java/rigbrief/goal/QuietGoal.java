@@ -2,6 +2,7 @@ package rigbrief.goal;
 
 import java.util.Collections;
 import java.util.EnumSet;
+import java.util.Locale;
 import java.util.Set;
 import rigbrief.assess.Assessment;
 import rigbrief.brief.Brief;
@@ -53,6 +54,7 @@ public final class QuietGoal implements Goal {
 
     @Override
     public String because(Assessment it) {
-        return "%.1f dB(A) at the seat under load".formatted(it.load().levelDba());
+        return String.format(
+                Locale.ROOT, "%.1f dB(A) at the seat under load", it.load().levelDba());
     }
 }

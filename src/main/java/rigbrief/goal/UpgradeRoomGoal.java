@@ -55,11 +55,20 @@ public final class UpgradeRoomGoal implements Goal {
         return READS;
     }
 
-    private static final double MODULES = 2;
-    private static final double DRIVES = 2;
-    private static final double SPARE_W = 300;
-    private static final int LONGER_MM = 30;
-    private static final double STRONGER_W = 80;
+    /** Free memory slots that are plenty. Common practice. */
+    public static final double MODULES = 2;
+
+    /** Free drive places that are plenty. Common practice. */
+    public static final double DRIVES = 2;
+
+    /** Spare watts that are plenty. Common practice. */
+    public static final double SPARE_W = 300;
+
+    /** How much longer the next card class is, in mm. Common practice. */
+    public static final int LONGER_MM = 30;
+
+    /** How much more it draws, in W. Common practice. */
+    public static final double STRONGER_W = 80;
 
     /** Length of an ordinary card, for a machine that has none yet, in mm. Common practice. */
     private static final int ORDINARY_CARD_MM = 270;
@@ -89,6 +98,42 @@ public final class UpgradeRoomGoal implements Goal {
                         nextCard(it)
                                 ? "the next card class fits"
                                 : "no room for the next card class");
+    }
+
+    /**
+     * The amounts that the shares are made of.
+     *
+     * @param freeMemorySlots memory slots without a module
+     * @param freeM2 M.2 places for drives without one
+     * @param spareW watts of the supply beyond the planned share
+     * @param spareStrongerW the same with the next card class
+     * @param otherFamily whether the board takes another processor family
+     * @param cardRoomMm length there is for a card, what stands in its way taken off
+     * @param cardMm length of the card there is, or of one a step below an ordinary one
+     * @param nextCard whether the next card class would fit
+     */
+    public record Room(
+            int freeMemorySlots,
+            int freeM2,
+            double spareW,
+            double spareStrongerW,
+            boolean otherFamily,
+            int cardRoomMm,
+            int cardMm,
+            boolean nextCard) {}
+
+    /** The amounts for a build. */
+    public static Room room(Assessment it) {
+        Build build = it.build();
+        return new Room(
+                build.board().memorySlots() - build.memoryModules(),
+                freeM2(it),
+                spareW(it, 0),
+                spareW(it, STRONGER_W),
+                otherFamily(build),
+                cardRoomMm(it),
+                cardMm(build),
+                nextCard(it));
     }
 
     private static double memory(Build build) {
@@ -130,17 +175,18 @@ public final class UpgradeRoomGoal implements Goal {
     }
 
     private static boolean nextCard(Assessment it) {
-        Build build = it.build();
-        Fact<Length> room = build.pcCase().graphicsLength();
-        int have = room.map(Length::millimetres).or(0) - it.layout().cardLengthTakenMm();
-        int card =
-                build.has(Slot.GRAPHICS)
-                        ? build.graphics()
-                                .length()
-                                .map(Length::millimetres)
-                                .or(Integer.MAX_VALUE / 2)
-                        : ORDINARY_CARD_MM - LONGER_MM;
-        return card + LONGER_MM <= have && spareW(it, STRONGER_W) >= 0;
+        return cardMm(it.build()) + LONGER_MM <= cardRoomMm(it) && spareW(it, STRONGER_W) >= 0;
+    }
+
+    private static int cardRoomMm(Assessment it) {
+        Fact<Length> room = it.build().pcCase().graphicsLength();
+        return room.map(Length::millimetres).or(0) - it.layout().cardLengthTakenMm();
+    }
+
+    private static int cardMm(Build build) {
+        return build.has(Slot.GRAPHICS)
+                ? build.graphics().length().map(Length::millimetres).or(Integer.MAX_VALUE / 2)
+                : ORDINARY_CARD_MM - LONGER_MM;
     }
 
     private static double clip(double share) {

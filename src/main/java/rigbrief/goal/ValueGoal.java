@@ -2,6 +2,7 @@ package rigbrief.goal;
 
 import java.util.Collections;
 import java.util.EnumSet;
+import java.util.Locale;
 import java.util.Set;
 import rigbrief.assess.Assessment;
 import rigbrief.part.Slot;
@@ -60,6 +61,6 @@ public final class ValueGoal implements Goal {
     @Override
     public String because(Assessment it) {
         double money = (double) it.cost().totalMinor() / it.brief().ceiling().minorUnits();
-        return "%.0f %% of the ceiling spent".formatted(money * 100);
+        return String.format(Locale.ROOT, "%.0f %% of the ceiling spent", money * 100);
     }
 }

@@ -3,6 +3,7 @@ package rigbrief.goal;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -83,8 +84,9 @@ public final class WorkloadsGoal implements Goal {
                 text.append(text.isEmpty() ? "" : ", ").append(prediction.workload().title());
                 text.append(
                         prediction.workload() instanceof TaskTime
-                                ? " in %.0f s".formatted(prediction.seconds())
-                                : " at %.0f fps".formatted(prediction.averageFps()));
+                                ? String.format(Locale.ROOT, " in %.0f s", prediction.seconds())
+                                : String.format(
+                                        Locale.ROOT, " at %.0f fps", prediction.averageFps()));
             }
         }
         return text.isEmpty() ? "no workload asks for speed" : text.toString();
@@ -92,6 +94,25 @@ public final class WorkloadsGoal implements Goal {
 
     /** Utility of one workload, or -1 when it does not count. */
     private static double one(Prediction prediction, Brief brief) {
+        Scale scale = scaleOrNull(prediction, brief);
+        return scale == null ? -1 : between(scale.value(), scale.base(), scale.best());
+    }
+
+    /**
+     * What a workload's utility is measured by: rates in frames per second, or speeds in 1/s.
+     *
+     * @param value what is predicted
+     * @param base where utility begins
+     * @param best where it is full
+     */
+    public record Scale(double value, double base, double best) {}
+
+    /** The scale of a workload; empty when it does not count. */
+    public static Optional<Scale> scale(Prediction prediction, Brief brief) {
+        return Optional.ofNullable(scaleOrNull(prediction, brief));
+    }
+
+    private static Scale scaleOrNull(Prediction prediction, Brief brief) {
         Optional<Target> must = prediction.need().must();
         Optional<Target> wish = prediction.need().wish();
         if (prediction.workload() instanceof FrameRate) {
@@ -100,19 +121,19 @@ public final class WorkloadsGoal implements Goal {
             double base = rate(must, byLow).orElse(LEAST_FPS);
             double refresh = brief.screen().map(Screen::refreshHz).orElse(0);
             double best = rate(wish, byLow).orElse(refresh > base ? refresh : 2 * base);
-            return between(value, base, best);
+            return new Scale(value, base, best);
         }
         if (prediction.workload() instanceof TaskTime) {
             OptionalDouble mustS = must.map(Target::finishWithinS).orElse(OptionalDouble.empty());
             OptionalDouble wishS = wish.map(Target::finishWithinS).orElse(OptionalDouble.empty());
             if (mustS.isEmpty() && wishS.isEmpty()) {
-                return -1;
+                return null;
             }
             double base = mustS.orElse(2 * wishS.orElse(1));
             double best = wishS.orElse(base / 2);
-            return between(1 / prediction.seconds(), 1 / base, 1 / best);
+            return new Scale(1 / prediction.seconds(), 1 / base, 1 / best);
         }
-        return -1;
+        return null;
     }
 
     private static boolean asksOnlyForLow(Optional<Target> target) {

@@ -40,6 +40,20 @@ public record Drive(
                 cells.numberOr("dba", 0, 60, 0));
     }
 
+    /** The same drive with other rates, in MB/s. */
+    public Drive rated(int otherReadMbs, int otherWriteMbs) {
+        return new Drive(
+                listing,
+                form,
+                bus,
+                capacityGb,
+                otherReadMbs,
+                otherWriteMbs,
+                enduranceTbw,
+                cache,
+                dba);
+    }
+
     @Override
     public Kind kind() {
         return Kind.DRIVE;

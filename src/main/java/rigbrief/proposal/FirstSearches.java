@@ -2,19 +2,21 @@ package rigbrief.proposal;
 
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
+import rigbrief.assess.Assessor;
 import rigbrief.brief.Brief;
 import rigbrief.catalogue.Catalogue;
 import rigbrief.search.Certificate;
 import rigbrief.search.Objective;
 import rigbrief.search.Problem;
 import rigbrief.search.SearchSpace;
+import rigbrief.search.SharedTables;
 import rigbrief.search.TwoStage;
 
 /**
  * The two searches that need nothing of each other, least money and most utility, side by side.
  *
- * <p>Each has a space of its own, since an assessor belongs to one thread; neither hears of the
- * other, so the answer is the same on one core.
+ * <p>Each has a space of its own, since an assessor belongs to one thread; the candidates, which
+ * nobody changes, are the same. Neither hears of the other, so the answer is the same on one core.
  *
  * @param leastMoney the search for least money
  * @param mostUtility the search for most utility under the ceiling
@@ -30,7 +32,7 @@ record FirstSearches(Certificate leastMoney, Certificate mostUtility) {
         CompletableFuture<Certificate> utility =
                 CompletableFuture.supplyAsync(
                         () -> {
-                            SearchSpace own = SearchSpace.of(brief, catalogue);
+                            SearchSpace own = another(space, brief, catalogue);
                             return best(own, brief, search, Objective.mostUtility());
                         },
                         runnable -> {
@@ -47,6 +49,14 @@ record FirstSearches(Certificate leastMoney, Certificate mostUtility) {
             }
             throw failed;
         }
+    }
+
+    private static SearchSpace another(SearchSpace space, Brief brief, Catalogue catalogue) {
+        return new SearchSpace(
+                new Assessor(brief, catalogue),
+                space.candidates(),
+                space.goals(),
+                new SharedTables());
     }
 
     private static Certificate best(

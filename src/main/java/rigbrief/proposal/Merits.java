@@ -36,13 +36,13 @@ final class Merits {
             case COOLER -> cooler(it);
             case CASE -> pcCase(it);
             case FANS ->
-                    "%s keeps the air inside %.1f K over the room under load"
-                            .formatted(
-                                    build.fanCount() == 1
-                                            ? "one case fan more"
-                                            : "a set of %d case fans more"
-                                                    .formatted(build.fanCount()),
-                                    it.load().caseRiseK());
+                    String.format(
+                            Locale.ROOT,
+                            "%s keeps the air inside %.1f K over the room under load",
+                            build.fanCount() == 1
+                                    ? "one case fan more"
+                                    : "a set of %d case fans more".formatted(build.fanCount()),
+                            it.load().caseRiseK());
             case WIRELESS ->
                     "gives the wireless network asked for, %s"
                             .formatted(build.wireless().standard().word());
@@ -75,11 +75,12 @@ final class Merits {
         for (Prediction prediction : it.predictions()) {
             if (prediction.workload() instanceof FrameRate) {
                 rates.add(
-                        "%s at %.0f fps, 1 %% low %.0f"
-                                .formatted(
-                                        prediction.workload().title(),
-                                        prediction.averageFps(),
-                                        prediction.lowFps()));
+                        String.format(
+                                Locale.ROOT,
+                                "%s at %.0f fps, 1 %% low %.0f",
+                                prediction.workload().title(),
+                                prediction.averageFps(),
+                                prediction.lowFps()));
             }
         }
         return "%d GB, %d W%s"
@@ -94,14 +95,18 @@ final class Merits {
         for (Prediction prediction : it.predictions()) {
             if (prediction.workload() instanceof TaskTime) {
                 runs.add(
-                        "%s in %.0f s"
-                                .formatted(prediction.workload().title(), prediction.seconds()));
+                        String.format(
+                                Locale.ROOT,
+                                "%s in %.0f s",
+                                prediction.workload().title(),
+                                prediction.seconds()));
             } else if (prediction.workload() instanceof FrameRate) {
                 runs.add(
-                        "works %.0f %% of the time in %s"
-                                .formatted(
-                                        100 * prediction.processorUse(),
-                                        prediction.workload().title()));
+                        String.format(
+                                Locale.ROOT,
+                                "works %.0f %% of the time in %s",
+                                100 * prediction.processorUse(),
+                                prediction.workload().title()));
             }
         }
         return runs.isEmpty() ? "enough for what is asked" : String.join("; ", runs);
@@ -120,43 +125,54 @@ final class Merits {
     }
 
     private static String memory(Assessment it) {
-        return "%d GB of which the work needs %.0f GB, running at %d MT/s"
-                .formatted(it.build().memoryGb(), it.demand().memoryGb(), it.memoryMts());
+        return String.format(
+                Locale.ROOT,
+                "%d GB of which the work needs %.0f GB, running at %d MT/s",
+                it.build().memoryGb(),
+                it.demand().memoryGb(),
+                it.memoryMts());
     }
 
     private static String drive(Drive drive, Assessment it) {
-        return "%d GB of the %.0f GB planned, reads %d MB/s%s"
-                .formatted(
-                        drive.capacityGb(),
-                        it.demand().storageGb(),
-                        drive.readMbs(),
-                        drive.dba() > 0 ? "" : ", silent");
+        return String.format(
+                Locale.ROOT,
+                "%d GB of the %.0f GB planned, reads %d MB/s%s",
+                drive.capacityGb(),
+                it.demand().storageGb(),
+                drive.readMbs(),
+                drive.dba() > 0 ? "" : ", silent");
     }
 
     private static String supply(Assessment it) {
         Supply supply = it.build().supply();
-        return "%d W, %.0f %% used at sustained load, 80 PLUS level %s"
-                .formatted(
-                        supply.watts(), 100 * it.power().supplyShare(), supply.efficiency().word());
+        return String.format(
+                Locale.ROOT,
+                "%d W, %.0f %% used at sustained load, 80 PLUS level %s",
+                supply.watts(),
+                100 * it.power().supplyShare(),
+                supply.efficiency().word());
     }
 
     private static String cooler(Assessment it) {
         Cooler cooler = it.build().cooler();
-        return "%s, keeps the processor at %.0f °C flat out%s"
-                .formatted(
-                        cooler.type() == CoolerType.AIR
-                                ? "air"
-                                : "%d mm radiator".formatted(cooler.radiatorMm()),
-                        it.full().processorC(),
-                        cooler.maxDba() > 0
-                                ? " at %.0f %% fan speed".formatted(100 * it.full().coolerShare())
-                                : "");
+        return String.format(
+                Locale.ROOT,
+                "%s, keeps the processor at %.0f °C flat out%s",
+                cooler.type() == CoolerType.AIR
+                        ? "air"
+                        : "%d mm radiator".formatted(cooler.radiatorMm()),
+                it.full().processorC(),
+                cooler.maxDba() > 0
+                        ? String.format(
+                                Locale.ROOT, " at %.0f %% fan speed", 100 * it.full().coolerShare())
+                        : "");
     }
 
     private static String pcCase(Assessment it) {
         PcCase pcCase = it.build().pcCase();
-        return "%.1f l, %d case fans in all, %.1f dB(A) at the seat under load"
-                .formatted(
+        return String.format(
+                        Locale.ROOT,
+                        "%.1f l, %d case fans in all, %.1f dB(A) at the seat under load",
                         pcCase.volumeDecilitres() / 10.0,
                         it.layout().caseFans(),
                         it.load().levelDba())

@@ -9,12 +9,13 @@ import rigbrief.part.Slot;
 /**
  * An order of machines in two variants, where the stock for one runs short.
  *
- * @param first the variant of which as many are built as stock allows
- * @param second the variant that covers the rest
+ * @param first the variant of at least half of the machines
+ * @param second the variant that covers the rest; it may have the same parts from other suppliers
  * @param totalMinor what both cost together, in minor units; a supplier of both delivers once
  * @param suppliers number of suppliers of both together
+ * @param proven whether no order in two variants costs less
  */
-public record Mix(Share first, Share second, long totalMinor, int suppliers) {
+public record Mix(Share first, Share second, long totalMinor, int suppliers, boolean proven) {
 
     /**
      * A variant.

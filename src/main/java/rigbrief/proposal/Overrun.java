@@ -2,6 +2,7 @@ package rigbrief.proposal;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import rigbrief.assess.Assessment;
 import rigbrief.assess.Prediction;
@@ -57,11 +58,12 @@ record Overrun(Optional<Certificate> certificate, List<String> remarks) {
             for (Promise promise : prediction.promises()) {
                 if (!promise.must() && promise.met()) {
                     met.add(
-                            "%s %s %.0f"
-                                    .formatted(
-                                            prediction.workload().title(),
-                                            promise.measure().word(),
-                                            promise.required()));
+                            String.format(
+                                    Locale.ROOT,
+                                    "%s %s %.0f",
+                                    prediction.workload().title(),
+                                    promise.measure().word(),
+                                    promise.required()));
                 }
             }
         }

@@ -152,12 +152,13 @@ final class Reasons {
         if (over.goal().isEmpty()) {
             return samePrice ? "the same in everything that counts here" : money;
         }
-        return "%s, %s %.2f against %.2f"
-                .formatted(
-                        money,
-                        over.goal().get(),
-                        over.tenThousandths() / (double) Goal.FULL,
-                        over.otherTenThousandths() / (double) Goal.FULL);
+        return String.format(
+                Locale.ROOT,
+                "%s, %s %.2f against %.2f",
+                money,
+                over.goal().get(),
+                over.tenThousandths() / (double) Goal.FULL,
+                over.otherTenThousandths() / (double) Goal.FULL);
     }
 
     private String money(long minor) {

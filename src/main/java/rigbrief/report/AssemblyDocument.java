@@ -22,8 +22,7 @@ public final class AssemblyDocument implements Document {
 
     @Override
     public Page page(DocumentSubject subject, Words words) {
-        AssemblyPlan plan =
-                AssemblyPlan.of(subject.brief(), subject.catalogue(), subject.filed().build());
+        AssemblyPlan plan = AssemblyPlan.of(subject.bench());
         Map<String, Object> model = new LinkedHashMap<>();
         model.put("plate", BenchWords.plate(subject, words));
         model.put("deferral", AssemblyText.DEFERRAL);

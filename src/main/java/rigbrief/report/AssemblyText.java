@@ -32,8 +32,7 @@ public final class AssemblyText implements Report<DocumentSubject> {
 
     @Override
     public String write(DocumentSubject subject, Style style) {
-        AssemblyPlan plan =
-                AssemblyPlan.of(subject.brief(), subject.catalogue(), subject.filed().build());
+        AssemblyPlan plan = AssemblyPlan.of(subject.bench());
         return new Writing(new TextPage(style), subject, plan).document();
     }
 

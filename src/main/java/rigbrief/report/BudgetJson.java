@@ -1,5 +1,7 @@
 package rigbrief.report;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import rigbrief.brief.Brief;
 import rigbrief.proposal.budget.Budget;
@@ -9,6 +11,7 @@ import rigbrief.proposal.budget.GoalTotal;
 import rigbrief.proposal.budget.NeedPrice;
 import rigbrief.proposal.budget.PartChange;
 import rigbrief.proposal.budget.Rate;
+import rigbrief.proposal.budget.Turned;
 import rigbrief.proposal.budget.Variant;
 import rigbrief.proposal.front.Knee;
 import rigbrief.proposal.need.Need;
@@ -93,10 +96,19 @@ public final class BudgetJson implements Report<Budget> {
             json.field("need", goal.need().name())
                     .field("id", goal.need().id())
                     .field("kind", goal.need().kind() == Need.Kind.WISH ? "wish" : "must");
-            least(goal.alone()).texts("binding", goal.binding());
+            least(goal.alone()).texts("binding", words(goal.binding()));
             json.object(
-                    "with-musts",
-                    of -> least(goal.together()).texts("binding", goal.bindingTogether()));
+                    "with-musts", of -> least(goal.together()).texts("binding", together(goal)));
+        }
+
+        private static List<String> together(GoalTotal goal) {
+            List<String> words = new ArrayList<>(goal.bindingNeeds());
+            words.addAll(words(goal.bindingTogether()));
+            return words;
+        }
+
+        private static List<String> words(List<Turned> rules) {
+            return rules.stream().map(Turned::words).toList();
         }
 
         private void price(NeedPrice price) {

@@ -1,8 +1,11 @@
 package rigbrief.report;
 
+import java.util.ArrayList;
+import java.util.List;
 import rigbrief.proposal.budget.Budget;
 import rigbrief.proposal.budget.GoalTotal;
 import rigbrief.proposal.budget.NeedPrice;
+import rigbrief.proposal.budget.Turned;
 import rigbrief.proposal.budget.Variant;
 import rigbrief.proposal.need.Need;
 import rigbrief.proposal.solve.Least;
@@ -160,7 +163,8 @@ public final class BudgetText implements Report<Budget> {
                             .right("alone")
                             .right("with every must");
             for (GoalTotal goal : budget.goals()) {
-                table.row(
+                table.remarked(
+                        heldUp(goal),
                         goal.need().name(),
                         goal.need().kind() == Need.Kind.WISH ? "wish" : "must",
                         words.least(goal.alone()),
@@ -169,8 +173,29 @@ public final class BudgetText implements Report<Budget> {
             page.table(table);
             page.paragraph(
                     2,
+                    "Below each: what would have to move to make it cheaper. Alone, the goal itself and the rules that turn cheaper parts away; a must with every must, what holds all of them up; a wish with every must, at least the musts named and the rules.");
+            page.paragraph(
+                    2,
                     "In %s. A star: a lesser total is not ruled out in the steps allowed."
                             .formatted(budget.brief().currency().getCurrencyCode()));
+        }
+
+        private static String heldUp(GoalTotal goal) {
+            List<String> alone = goal.binding().stream().map(Turned::inShort).toList();
+            String words =
+                    goal.alone().best().isEmpty() || alone.isEmpty()
+                            ? ""
+                            : "Alone by %s.".formatted(String.join(", ", alone));
+            if (goal.need().kind() != Need.Kind.WISH || goal.together().best().isEmpty()) {
+                return words;
+            }
+            List<String> together = new ArrayList<>(goal.bindingNeeds());
+            goal.bindingTogether().forEach(rule -> together.add(rule.inShort()));
+            return together.isEmpty()
+                    ? words
+                    : "%s With every must by %s."
+                            .formatted(words, String.join("; ", together))
+                            .strip();
         }
 
         private void prices() {

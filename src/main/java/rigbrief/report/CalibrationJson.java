@@ -11,6 +11,7 @@ import rigbrief.measurement.calibrate.Calibration.RateFit;
 import rigbrief.measurement.calibrate.ErrorTable;
 import rigbrief.measurement.calibrate.Errors;
 import rigbrief.measurement.calibrate.Estimate;
+import rigbrief.measurement.calibrate.ShapeFit;
 
 /** A calibration in JSON, after the contract {@code rigbrief/calibration/1}. */
 public final class CalibrationJson implements Report<CalibrationAnswer> {
@@ -41,7 +42,8 @@ public final class CalibrationJson implements Report<CalibrationAnswer> {
                 .field("effective-parameters", Rounded.to(1, it.effectiveParameters()));
         json.object("errors", of -> errors(of, it.errors()));
         json.list("workloads", it.demands(), demand -> demand(json, demand))
-                .list("parts", it.rates(), rate -> rate(json, rate));
+                .list("parts", it.rates(), rate -> rate(json, rate))
+                .list("shapes", it.shapes(), shape -> shape(json, shape));
         json.object(
                 "lows",
                 of ->
@@ -88,6 +90,17 @@ public final class CalibrationJson implements Report<CalibrationAnswer> {
                 .field("kind", rate.kind().word())
                 .field("machines", rate.machines())
                 .list("rates", rate.channels(), channel -> channel(json, channel));
+    }
+
+    private static void shape(JsonPage json, ShapeFit shape) {
+        json.field("workload", shape.workload())
+                .field("of", shape.figure().word())
+                .field("standing", shape.standing().word())
+                .field("measurements", shape.measurements())
+                .field("listed", Rounded.to(DIGITS, shape.listed()))
+                .field("value", Rounded.to(DIGITS, shape.value()))
+                .field("low", Rounded.to(DIGITS, shape.low()))
+                .field("high", Rounded.to(DIGITS, shape.high()));
     }
 
     private static void channel(JsonPage json, ChannelFit channel) {

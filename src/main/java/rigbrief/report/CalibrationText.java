@@ -13,6 +13,7 @@ import rigbrief.measurement.calibrate.Calibration.RateFit;
 import rigbrief.measurement.calibrate.Channel;
 import rigbrief.measurement.calibrate.Errors;
 import rigbrief.measurement.calibrate.Estimate;
+import rigbrief.measurement.calibrate.ShapeFit;
 import rigbrief.measurement.calibrate.Standing;
 
 /** A calibration in plain text. */
@@ -51,6 +52,7 @@ public final class CalibrationText implements Report<CalibrationAnswer> {
                         + " standard deviation on a machine not measured; ranges are made of it.");
         page.section("Demands, as factors on the catalogue's").table(demands(it));
         page.section("Rates of parts, as factors on the catalogue's").table(rates(it));
+        shapes(page, it);
         standings(page, it);
         machines(page, it);
         boolean oneFile = answer.files().size() == 1;
@@ -146,6 +148,35 @@ public final class CalibrationText implements Report<CalibrationAnswer> {
         return table;
     }
 
+    private static void shapes(TextPage page, Calibration it) {
+        if (it.shapes().isEmpty()) {
+            return;
+        }
+        TextTable table =
+                new TextTable()
+                        .left("workload", NAME_COLUMNS)
+                        .left("of", NAME_COLUMNS)
+                        .right("catalogue")
+                        .right("fitted")
+                        .right("95 % interval");
+        String before = "";
+        for (ShapeFit shape : it.shapes()) {
+            boolean fitted = shape.standing() == Standing.FITTED;
+            table.row(
+                    shape.workload().equals(before) ? "" : shape.workload(),
+                    shape.figure().word(),
+                    Rounded.print(3, shape.listed(), ""),
+                    fitted ? Rounded.print(3, shape.value(), "") : shape.standing().word(),
+                    fitted
+                            ? Rounded.print(3, shape.low(), "")
+                                    + " to "
+                                    + Rounded.print(3, shape.high(), "")
+                            : "-");
+            before = shape.workload();
+        }
+        page.section("How titles hang on memory, and how their frames spread").table(table);
+    }
+
     private static String factor(ChannelFit channel) {
         return channel.standing() == Standing.FITTED
                 ? Rounded.print(2, channel.estimate().factor(), "")
@@ -169,7 +200,21 @@ public final class CalibrationText implements Report<CalibrationAnswer> {
         for (RateFit rate : it.rates()) {
             rate.channels().forEach(channel -> sort(rate.part(), channel, kept, held));
         }
-        if (held.isEmpty() && kept.isEmpty() && it.lonely().isEmpty()) {
+        List<String> oneRate = new ArrayList<>();
+        List<String> vague = new ArrayList<>();
+        for (ShapeFit shape : it.shapes()) {
+            String name = shape.workload() + " (" + shape.figure().word() + ")";
+            if (shape.standing() == Standing.HELD) {
+                oneRate.add(name);
+            } else if (shape.standing() == Standing.KEPT) {
+                vague.add(name);
+            }
+        }
+        if (held.isEmpty()
+                && kept.isEmpty()
+                && oneRate.isEmpty()
+                && vague.isEmpty()
+                && it.lonely().isEmpty()) {
             return;
         }
         page.section("What these measurements can't say");
@@ -184,7 +229,19 @@ public final class CalibrationText implements Report<CalibrationAnswer> {
                 page,
                 kept,
                 "Kept: the speed hardly hangs on these anywhere. Measure where they decide: a"
-                        + " larger picture for graphics, a smaller one for the processor.");
+                        + " larger picture for graphics, a smaller one for the processor,"
+                        + " more data for the drive.");
+        listed(
+                page,
+                oneRate,
+                "Held: where the processor decides, these ran at about one memory rate. Measure"
+                        + " one machine again with its memory at another rate.");
+        listed(
+                page,
+                vague,
+                "Kept: too little hangs on these figures. For memory, measure the same processor"
+                        + " at two memory rates in a small picture; for the spread, add 1 % lows"
+                        + " that no cap holds.");
         listed(
                 page,
                 it.lonely(),
@@ -326,7 +383,7 @@ public final class CalibrationText implements Report<CalibrationAnswer> {
         page.section("How it was fitted");
         page.hanging(
                 "  ",
-                "Before measuring, demands were believed within %s, rates within %s, and pieces of one part within %s of each other. Single measurements scatter by %s around the fit. The further a measurement lies out, the less it counts. Intervals are 95 %%."
+                "Before measuring, demands were believed within %s, rates within %s, pieces of one part within %s of each other, memory exponents within 0.10, and spreads of frame times within 30 %%. Single measurements scatter by %s around the fit. The further a measurement lies out, the less it counts. Intervals are 95 %%."
                         .formatted(
                                 percent(it.terms().demandSigma()),
                                 percent(it.terms().rateSigma()),
@@ -335,7 +392,7 @@ public final class CalibrationText implements Report<CalibrationAnswer> {
         if (it.lows().count() > 0) {
             page.hanging(
                     "  ",
-                    "1 %% lows are not fitted. Of %s, half lie above %s times the prediction. Low: rate at the 99th percentile of frame time, counted in frames."
+                    "1 %% lows tell the spread of frame times, not how fast a machine is. Of %s, half lie above %s times the prediction. Low: rate at the 99th percentile of frame time, counted in frames."
                             .formatted(
                                     Counted.of(it.lows().count(), "measured low"),
                                     Rounded.print(2, it.lows().medianRatio(), "")));

@@ -3,10 +3,10 @@ package rigbrief.report;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import rigbrief.audit.Audit;
 import rigbrief.audit.GoalScore;
+import rigbrief.quantity.Contributions;
 
 /**
  * A goal with what it contributes to the utility of a build.
@@ -21,9 +21,7 @@ record GoalShare(GoalScore score, BigDecimal contribution) {
     /**
      * All goals of a build, with contributions that add up to {@link #utility} exactly.
      *
-     * <p>Each is rounded down; what is then missing goes to the largest remainders, so that none is
-     * off by more than one in the last decimal. Where no goal has a weight there is nothing to
-     * list.
+     * <p>Where no goal has a weight there is nothing to list. See {@link Contributions}.
      */
     static List<GoalShare> of(Audit audit) {
         List<GoalScore> goals = audit.goals();
@@ -31,21 +29,12 @@ record GoalShare(GoalScore score, BigDecimal contribution) {
             return List.of();
         }
         long weights = audit.mostPoints() / ONE;
-        long[] shares = new long[goals.size()];
-        long[] remainders = new long[goals.size()];
-        long missing = utility(audit).unscaledValue().longValueExact();
-        List<Integer> byRemainder = new ArrayList<>();
-        for (int i = 0; i < shares.length; i++) {
-            long points = (long) goals.get(i).weight() * goals.get(i).tenThousandths();
-            shares[i] = points / weights;
-            remainders[i] = points % weights;
-            missing -= shares[i];
-            byRemainder.add(i);
-        }
-        byRemainder.sort(Comparator.comparingLong(i -> -remainders[i]));
-        for (int i = 0; i < missing; i++) {
-            shares[byRemainder.get(i)]++;
-        }
+        long[] points =
+                goals.stream()
+                        .mapToLong(goal -> (long) goal.weight() * goal.tenThousandths())
+                        .toArray();
+        long together = utility(audit).unscaledValue().longValueExact();
+        long[] shares = Contributions.of(points, weights, together);
         List<GoalShare> all = new ArrayList<>();
         for (int i = 0; i < shares.length; i++) {
             all.add(new GoalShare(goals.get(i), BigDecimal.valueOf(shares[i], DECIMALS)));

@@ -20,7 +20,7 @@ public final class HandoverDocument implements Document {
 
     @Override
     public Page page(DocumentSubject subject, Words words) {
-        Handover handover = Handover.of(subject.filed(), subject.brief(), subject.catalogue());
+        Handover handover = Handover.of(subject.filed(), subject.bench());
         Map<String, Object> model = new LinkedHashMap<>();
         model.put("plate", BenchWords.plate(subject, words));
         model.put("parts", parts(handover, subject));

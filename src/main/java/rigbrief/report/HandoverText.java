@@ -28,7 +28,7 @@ public final class HandoverText implements Report<DocumentSubject> {
 
     @Override
     public String write(DocumentSubject subject, Style style) {
-        Handover handover = Handover.of(subject.filed(), subject.brief(), subject.catalogue());
+        Handover handover = Handover.of(subject.filed(), subject.bench());
         return new Writing(new TextPage(style), subject, handover).document();
     }
 

@@ -14,6 +14,7 @@ final class MixJson {
     static void fields(JsonPage json, Mix mix, Proposals answer) {
         json.field("total", Money.ofMinor(mix.totalMinor(), answer.brief().currency()).plain())
                 .field("suppliers", mix.suppliers())
+                .field("proven", mix.proven())
                 .texts("differ-in", mix.changed().stream().map(Slot::word).toList())
                 .list(
                         "variants",

@@ -31,14 +31,21 @@ final class MixText {
         page.section("Proof");
         page.paragraph(
                 2,
-                "Both keep every rule and every must. The cheapest of the mixes that were looked"
-                        + " at; that none is cheaper is not proven.");
+                "Both keep every rule and every must. "
+                        + (mix.proven()
+                                ? "Proven: no order in two variants costs less."
+                                : "The cheapest order in two variants that was found; that none is"
+                                        + " cheaper is not proven."));
     }
 
     private String sentence() {
+        if (mix.changed().isEmpty()) {
+            return "No supplier has every part for all %d machines, and the brief allows variants. Both have the same parts, some from other suppliers. From %s together, each delivering once; with today's stock all can be built."
+                    .formatted(answer.brief().quantity(), Counted.of(mix.suppliers(), "supplier"));
+        }
         String differ =
                 mix.changed().stream().map(this::difference).collect(Collectors.joining("; "));
-        return "No one build can be had for all %d machines, and the brief allows variants. They differ in the %s: %s. From %s together, each delivering once."
+        return "No one build can be had for all %d machines, and the brief allows variants. They differ in the %s: %s. From %s together, each delivering once; with today's stock all can be built."
                 .formatted(
                         answer.brief().quantity(),
                         mix.changed().stream().map(Slot::word).collect(Collectors.joining(" and ")),

@@ -47,7 +47,7 @@ public final class OrderListCsv implements Report<DocumentSubject> {
 
     @Override
     public String write(DocumentSubject subject, Style style) {
-        OrderList list = OrderList.of(subject.filed(), subject.brief(), subject.catalogue());
+        OrderList list = OrderList.of(subject.filed(), subject.bench());
         String currency = subject.brief().currency().getCurrencyCode();
         StringBuilder csv = new StringBuilder();
         row(csv, COLUMNS);

@@ -25,7 +25,7 @@ public final class OrderListDocument implements Document {
 
     @Override
     public Page page(DocumentSubject subject, Words words) {
-        OrderList list = OrderList.of(subject.filed(), subject.brief(), subject.catalogue());
+        OrderList list = OrderList.of(subject.filed(), subject.bench());
         Map<String, Object> model = new LinkedHashMap<>();
         model.put("plate", BenchWords.plate(subject, words));
         model.put("currency", subject.brief().currency().getCurrencyCode());

@@ -24,7 +24,7 @@ public final class OrderListText implements Report<DocumentSubject> {
 
     @Override
     public String write(DocumentSubject subject, Style style) {
-        OrderList list = OrderList.of(subject.filed(), subject.brief(), subject.catalogue());
+        OrderList list = OrderList.of(subject.filed(), subject.bench());
         return new Writing(new TextPage(style), subject, list).document();
     }
 

@@ -8,6 +8,8 @@ public final class Reports {
             List.of(
                     new ProposalsText(),
                     new ProposalsJson(),
+                    new BatchText(),
+                    new BatchCsv(),
                     new BudgetText(),
                     new BudgetJson(),
                     new BudgetHtml(),

@@ -13,11 +13,10 @@ import rigbrief.goal.ValueGoal;
  * <p>For a set of suppliers money adds up over the slots exactly. For a worth w of money, gains
  * less w times price add up over the open slots as well, so that points are at most K + w (money -
  * base); the least over several worths bounds utility at any spending. Along each of these lines
- * the objective, value included, is greatest at an end, so only the corners where two lines cross
- * are looked at.
+ * the objective, value included, is greatest at an end or at a peak with a closed form, so only the
+ * corners where two lines cross and these peaks are looked at.
  */
 final class Bounder {
-    private static final double ROUNDING_MINOR = 0.5;
     private static final double CLOSE = 1e-6;
 
     private final Problem problem;
@@ -33,6 +32,7 @@ final class Bounder {
     private final double taxFactor;
     private final double feesMinor;
     private final Envelope lines;
+    private final FirstFigure figure;
 
     /** Indices of supplier sets that may still deliver the best build. */
     static final class AliveSets {
@@ -130,6 +130,12 @@ final class Bounder {
         this.taxFactor = 1 + brief.fees().taxBasisPoints() / 10_000.0;
         this.feesMinor = (double) brief.fees().assembly().minorUnits() * brief.quantity();
         this.lines = new Envelope(worth.length + 1);
+        this.figure =
+                new FirstFigure(
+                        objective,
+                        valueWeight,
+                        othersMost,
+                        new FirstFigure.Money(taxFactor, feesMinor, ceilingMinor));
     }
 
     int sets() {
@@ -209,18 +215,7 @@ final class Bounder {
             lines.set(w, points + mostNet[w][s] - worth[w] * base, worth[w]);
         }
         lines.set(worth.length, othersMost, 0);
-        return lines.most(least, Math.max(least, most), this::figure);
-    }
-
-    /**
-     * The first figure with so many points of the other goals for so much money, value included.
-     */
-    private double figure(double others, double spend) {
-        double points = objective.perPoint() * (others + value(others, spend));
-        return objective.perMinor() == 0
-                ? points
-                : points
-                        - objective.perMinor() * (taxFactor * (spend + feesMinor) - ROUNDING_MINOR);
+        return lines.most(least, Math.max(least, most), figure);
     }
 
     private double second(double points, long base, long total, double[][] mostNet, int s) {
@@ -240,13 +235,5 @@ final class Bounder {
             least = Math.min(least, points + mostNet[w][s] + worth[w] * (spend - base));
         }
         return least;
-    }
-
-    private double value(double others, double spend) {
-        if (valueWeight == 0) {
-            return 0;
-        }
-        double share = othersMost == 0 ? 1 : others / othersMost;
-        return valueWeight * ValueGoal.share(share, (spend + feesMinor) * taxFactor / ceilingMinor);
     }
 }

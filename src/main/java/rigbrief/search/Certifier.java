@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
+import java.util.function.Predicate;
 import rigbrief.brief.Brief;
 import rigbrief.goal.Goal;
 import rigbrief.part.Cooler;
@@ -295,6 +296,10 @@ public final class Certifier {
             if (known != null) {
                 slots.restore(PAIR, known);
             } else if (narrow(0) && narrow(1) && narrow(p, (Graphics) card.partOrNull(), pair)) {
+                slots.touchAll();
+                if (!slots.support(PAIR)) {
+                    return Bounder.IMPOSSIBLE;
+                }
                 narrowed.put(pair, slots.left(PAIR));
             } else {
                 return Bounder.IMPOSSIBLE;
@@ -306,6 +311,12 @@ public final class Certifier {
             }
             if (looks >= 2) {
                 slots.reckonLosses(unfinished);
+            }
+            if (looks == LOOKS) {
+                if (beaten(bound(PAIR))) {
+                    return Bounder.IMPOSSIBLE;
+                }
+                slots.reckonHousing(unfinished);
             }
         }
         return bound(PAIR);
@@ -399,7 +410,11 @@ public final class Certifier {
         }
         // The bound is cheaper than asking every rule about every open candidate, so it comes
         // first.
-        if (beaten(bound(level + 1)) || !narrow(level) || !slots.reckon(level, unfinished)) {
+        if (beaten(bound(level + 1))
+                || !narrow(level)
+                || !narrowSupplies(level)
+                || !slots.support(level + 1)
+                || !slots.reckon(level, unfinished)) {
             return Bounder.IMPOSSIBLE;
         }
         return bound(level + 1);
@@ -469,6 +484,16 @@ public final class Certifier {
             }
         }
         return true;
+    }
+
+    /** Takes out supplies that can't carry what is decided by now. */
+    private boolean narrowSupplies(int level) {
+        int supply = order.indexOf(Slot.SUPPLY);
+        if (level >= supply || !LoadOutlook.drawsOfItsOwn(order.get(level))) {
+            return true;
+        }
+        Predicate<Supply> carrying = outlook.load().carrying(unfinished);
+        return slots.keep(level + 1, supply, i -> carrying.test((Supply) part(supply, i)));
     }
 
     private boolean refuses(Rule rule, Candidate candidate) {

@@ -11,7 +11,7 @@ import rigbrief.presolve.Candidate;
  *
  * <p>A small first drive is cheap and so is no second one, but not both at once.
  */
-final class DrivePairs {
+final class DrivePairs implements Couple {
     /** Points that both drives lose in places on a board. */
     interface PlacesLoss {
         double of(boolean firstInM2, boolean secondInM2);
@@ -42,23 +42,23 @@ final class DrivePairs {
         }
     }
 
-    /** Least price over all first drives, by supplier set. */
-    long least(int set) {
+    @Override
+    public long least(int set) {
         return least[set];
     }
 
-    /** Most net gain over all first drives, by worth and supplier set. */
-    double net(int w, int set) {
+    @Override
+    public double net(int w, int set) {
         return net[w][set];
     }
 
-    /** Least price with a first drive, by supplier set. */
-    long leastWith(int first, int set) {
+    @Override
+    public long leastWith(int first, int set) {
         return leastWith[first][set];
     }
 
-    /** Most net gain with a first drive, by worth and supplier set. */
-    double netWith(int first, int w, int set) {
+    @Override
+    public double netWith(int first, int w, int set) {
         return netWith[first][w][set];
     }
 
@@ -96,8 +96,14 @@ final class DrivePairs {
          * @param secondLeft what is left of the second drive's slot
          * @param firstGain points of each first drive while its slot is open
          * @param places what two drives lose together in places
+         * @param beside second drives that find a place beside each first one; null for all
          */
-        DrivePairs of(long[] firstLeft, long[] secondLeft, double[] firstGain, PlacesLoss places) {
+        DrivePairs of(
+                long[] firstLeft,
+                long[] secondLeft,
+                double[] firstGain,
+                PlacesLoss places,
+                long[][] beside) {
             DrivePairs all = new DrivePairs(firsts.size(), sets, worth.length);
             for (int i = 0; i < firsts.size(); i++) {
                 if (SlotTable.has(firstLeft, i)) {
@@ -105,7 +111,11 @@ final class DrivePairs {
                     boolean m2 = inM2(firsts.candidate(i));
                     for (boolean secondM2 : new boolean[] {false, true}) {
                         double gain = firstGain[i] + places.of(m2, secondM2);
-                        add(all, i, going(secondLeft, row, secondM2), gain);
+                        long[] going = going(secondLeft, row, secondM2);
+                        for (int k = 0; beside != null && k < going.length; k++) {
+                            going[k] &= beside[i][k];
+                        }
+                        add(all, i, going, gain);
                     }
                     sumUp(all, i);
                 }

@@ -17,6 +17,9 @@ final class Envelope {
     /** What is to be made greatest, of points and money. */
     interface Figure {
         double of(double points, double money);
+
+        /** Money at which the figure along a line is greatest between its ends; NaN for nowhere. */
+        double peak(double atNothing, double perMinor);
     }
 
     /**
@@ -31,12 +34,8 @@ final class Envelope {
     }
 
     /**
-     * A bound on a figure along the envelope between two sums of money.
-     *
-     * <p>The figure is points + W x points / (points + c x money) less money at a rate. With points
-     * on a line that starts at or above 0 it is convex in money, so that the ends of each stretch
-     * bound it. On a line that starts below 0 value is concave, but rises with money: then each
-     * stretch is bounded by the points and value of its far end and the money of its near one.
+     * The most that a figure reaches along the envelope between two sums of money: along each
+     * stretch at one of its ends or at the figure's peak there.
      */
     double most(double from, double to, Figure figure) {
         double at = from;
@@ -55,15 +54,11 @@ final class Envelope {
                     }
                 }
             }
-            double points = start[line] + slope[line] * next;
-            best =
-                    start[line] < 0
-                            ? Math.max(best, concave(line, at, next, figure))
-                            : Math.max(
-                                    best,
-                                    Math.max(
-                                            figure.of(start[line] + slope[line] * at, at),
-                                            figure.of(points, next)));
+            best = Math.max(best, Math.max(on(line, at, figure), on(line, next, figure)));
+            double peak = figure.peak(start[line], slope[line]);
+            if (peak > at && peak < next) {
+                best = Math.max(best, on(line, peak, figure));
+            }
             if (then < 0) {
                 return best;
             }
@@ -72,10 +67,8 @@ final class Envelope {
         }
     }
 
-    /** Points and value rise along the stretch, what is paid is at least what its start costs. */
-    private double concave(int line, double at, double next, Figure figure) {
-        double far = start[line] + slope[line] * next;
-        return figure.of(far, next) + figure.of(0, at) - figure.of(0, next);
+    private double on(int line, double money, Figure figure) {
+        return figure.of(start[line] + slope[line] * money, money);
     }
 
     private int lowest(double money) {

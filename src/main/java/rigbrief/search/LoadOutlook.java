@@ -42,6 +42,13 @@ final class LoadOutlook {
                         it.assessment().sustainedW() + leastFurtherW(it::has));
     }
 
+    /** The supplies that carry what is decided and the least of what is open. */
+    Predicate<Supply> carrying(Unfinished it) {
+        double sustainedW = it.assessment().sustainedW() + leastFurtherW(it::has);
+        Graphics card = (Graphics) it.part(Slot.GRAPHICS);
+        return supply -> carries(supply, card, sustainedW);
+    }
+
     private boolean carries(Supply supply, Graphics card, double sustainedW) {
         boolean kept = problem.assessor().pricing().kept(Slot.SUPPLY, supply);
         double extraW = card == null ? 0 : card.boardPowerW() * (card.peakFactor() - 1);

@@ -262,20 +262,25 @@ final class Losses {
         return driveRoom(RoomOutlook.m2Places((Board) it.part(Slot.BOARD)), m2(candidate));
     }
 
-    /** What a case loses in sound and in room for the next card, once the supply is decided. */
-    double pcCase(Unfinished it, Candidate candidate, double besidePair) {
-        double loss = outlook.room().supplyFeedsNext(it) ? besidePair : watts(candidate);
-        if (quietWeight == 0) {
-            return loss;
-        }
-        double level = outlook.sound().leastLevelInCase(it, candidate);
+    /** What a case loses but for its sound, once the supply is decided. */
+    double caseAlone(Unfinished it, Candidate candidate, double besidePair) {
+        return outlook.room().supplyFeedsNext(it) ? besidePair : watts(candidate);
+    }
+
+    /** What the best cooler for a case loses there in sound; minus infinity where none will do. */
+    double caseSound(Unfinished it, Candidate candidate) {
+        return quietWeight == 0 ? 0 : sound(it, outlook.sound().leastLevelInCase(it, candidate));
+    }
+
+    /** What a level loses in sound against the least beside the pair. */
+    private double sound(Unfinished it, double level) {
         if (level == Double.POSITIVE_INFINITY) {
             return Double.NEGATIVE_INFINITY;
         }
         double more =
                 quiet(outlook.sound().atSeat(it, level))
                         - quiet(outlook.sound().atSeat(it, it.pair().leastLevelDba()));
-        return loss + quietWeight * Math.min(0, more);
+        return quietWeight * Math.min(0, more);
     }
 
     /** The place that a second drive takes on a board that is decided, beside the first one. */
@@ -307,19 +312,67 @@ final class Losses {
         return !drive.none() && ((Drive) drive.partOrNull()).form().m2() ? 1 : 0;
     }
 
-    /** What a cooler loses in a case that is decided, in sound. */
+    /**
+     * What a cooler loses in a case that is decided with the best fans; minus infinity where it
+     * gets too hot or too loud.
+     */
     double cooler(Unfinished it, Candidate candidate) {
+        return inCase(it, candidate, outlook.sound().levelWithCooler(it, candidate));
+    }
+
+    /** The same without any fans added to those of the case. */
+    double bareCooler(Unfinished it, Candidate candidate) {
+        return inCase(it, candidate, outlook.sound().levelBare(it, candidate));
+    }
+
+    private double inCase(Unfinished it, Candidate candidate, double level) {
+        if (level == Double.POSITIVE_INFINITY
+                || outlook.sound().tooLoud(outlook.sound().atSeat(it, level))) {
+            return Double.NEGATIVE_INFINITY;
+        }
+        return watts(candidate) + (quietWeight == 0 ? 0 : sound(it, level));
+    }
+
+    /**
+     * What a level in a case that is decided loses beside every supply that sounds no less than one
+     * and no more than another: utility is clipped at both ends, so that between the two it is
+     * first falling and then rising with the supply's sound, and greatest at an end.
+     */
+    double between(Unfinished it, double level, Supply quietest, Supply loudest, double[] open) {
+        if (level == Double.POSITIVE_INFINITY
+                || outlook.sound().tooLoud(outlook.sound().atSeat(it, level, quietest))) {
+            return Double.NEGATIVE_INFINITY;
+        }
+        if (quietWeight == 0) {
+            return 0;
+        }
+        double beside = quiet(outlook.sound().atSeat(it, level, quietest)) - open[0];
+        double besideLoudest = quiet(outlook.sound().atSeat(it, level, loudest)) - open[1];
+        return quietWeight * Math.min(0, Math.max(beside, besideLoudest));
+    }
+
+    /** Utility of the least level beside the pair with each of two supplies, no case decided. */
+    double[] open(Unfinished it, Supply quietest, Supply loudest) {
+        double level = it.pair().leastLevelDba();
+        return new double[] {
+            quiet(outlook.sound().atSeat(it, level, quietest)),
+            quiet(outlook.sound().atSeat(it, level, loudest))
+        };
+    }
+
+    /** What fans lose in sound against the best ones, once all but drives is decided. */
+    double fans(Unfinished it, Candidate candidate) {
         if (quietWeight == 0) {
             return watts(candidate);
         }
-        Outlook.Pair pair = it.pair();
-        double level = outlook.sound().levelWithCooler(it, candidate);
-        if (level == Double.POSITIVE_INFINITY) {
+        double level = outlook.sound().levelWithFans(it, candidate);
+        if (level == Double.POSITIVE_INFINITY
+                || outlook.sound().tooLoud(outlook.sound().atSeat(it, level))) {
             return Double.NEGATIVE_INFINITY;
         }
         double more =
                 quiet(outlook.sound().atSeat(it, level))
-                        - quiet(outlook.sound().atSeat(it, pair.leastLevelDba()));
+                        - quiet(outlook.sound().level(it, it.pair()));
         return watts(candidate) + quietWeight * Math.min(0, more);
     }
 

@@ -1,12 +1,10 @@
 package rigbrief.search;
 
 import java.util.Arrays;
-import java.util.EnumMap;
-import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 import rigbrief.assess.Pricing;
 import rigbrief.part.Slot;
 import rigbrief.presolve.Candidate;
@@ -21,26 +19,6 @@ import rigbrief.presolve.Dominance;
  */
 final class OpenSlots {
     private static final int LEVELS = Slot.values().length;
-
-    /**
-     * Slots whose losses are reckoned anew once others are decided, for some in two rounds: each
-     * round waits for all of its slots.
-     */
-    private static final Map<Slot, List<List<Slot>>> RECKONED_BEHIND =
-            new EnumMap<>(
-                    Map.of(
-                            Slot.CASE,
-                            List.of(List.of(Slot.SUPPLY), List.of(Slot.SUPPLY, Slot.MEMORY)),
-                            Slot.MEMORY,
-                            List.of(List.of(Slot.BOARD)),
-                            Slot.DRIVE,
-                            List.of(List.of(Slot.BOARD)),
-                            Slot.SECOND_DRIVE,
-                            List.of(List.of(Slot.BOARD, Slot.DRIVE)),
-                            Slot.COOLER,
-                            List.of(List.of(Slot.CASE, Slot.SUPPLY))));
-
-    private static final int ROUNDS = 2;
 
     /** Stands for no board yet among the numbers of places. */
     private static final int NO_PLACES = -1;
@@ -70,17 +48,12 @@ final class OpenSlots {
     private final double[] gained = new double[LEVELS + 1];
     private final Bounder.AliveSets[] alive = new Bounder.AliveSets[LEVELS + 1];
     private final double[][] besidePair = new double[LEVELS][];
-    private final double[][][] reckoned = new double[LEVELS][ROUNDS][];
-    private final int[][] reckonedBehind = new int[LEVELS][ROUNDS];
-    private final boolean[] behindReckoned = new boolean[LEVELS];
-    private final int firstDrive;
-    private final int secondDrive;
-    private final DrivePairs.Bounds driveBounds;
-    private final DrivePairs drivesAtRoot;
-    private DrivePairs drivesBesidePair;
-    private DrivePairs drivesOnBoard;
-    private final Map<Outlook.Pair, Map<Integer, DrivePairs>> drivesKnown = new IdentityHashMap<>();
-    private boolean pairReckoned;
+    private final double[][][] reckoned = new double[LEVELS][Rounds.MOST][];
+    private final Rounds rounds;
+    private final boolean[] touched = new boolean[LEVELS];
+    private final int[][] related = new int[LEVELS][];
+    private final DriveSlots drives;
+    private final HousingSlots housing;
     private final long[][] leastSum;
     private final double[][][] netSum;
     private final long[] leastWith;
@@ -95,8 +68,7 @@ final class OpenSlots {
         this.outlook = problem.tables().outlook(problem);
         this.worth = worth;
         this.sets = sets;
-        this.firstDrive = levelOf(Slot.DRIVE);
-        this.secondDrive = levelOf(Slot.SECOND_DRIVE);
+        this.rounds = new Rounds(order, objective.perPoint() > 0);
         this.least = new long[LEVELS + 1][LEVELS][sets];
         this.net = new double[LEVELS + 1][LEVELS][worth.length][sets];
         this.spent = new long[LEVELS + 1][sets];
@@ -113,26 +85,21 @@ final class OpenSlots {
                         problem.assessor(), problem.candidates(), objective.perPoint() == 0);
         for (int level = 0; level < LEVELS; level++) {
             tables[level] = table(order.get(level));
-            List<List<Slot>> rounds = RECKONED_BEHIND.getOrDefault(order.get(level), List.of());
-            for (int round = 0; round < ROUNDS; round++) {
+            for (int round = 0; round < Rounds.MOST; round++) {
                 reckoned[level][round] = new double[tables[level].size()];
-                reckonedBehind[level][round] =
-                        round < rounds.size()
-                                ? rounds.get(round).stream()
-                                        .mapToInt(order::indexOf)
-                                        .max()
-                                        .orElse(LEVELS)
-                                : LEVELS;
             }
             domains[0][level] = tables[level].domain(left.get(order.get(level)));
         }
         for (int level = 0; level < LEVELS; level++) {
+            int by = level;
+            related[by] =
+                    IntStream.range(0, LEVELS)
+                            .filter(open -> pairs.related(order.get(by), order.get(open)))
+                            .toArray();
             refresh(0, level);
         }
-        driveBounds =
-                new DrivePairs.Bounds(tables[firstDrive], tables[secondDrive], pairs, worth, sets);
-        drivesAtRoot = drives(0, DrivePairs.NO_LOSS);
-        drivesBesidePair = drivesAtRoot;
+        housing = new HousingSlots(this, problem, order, rounds);
+        drives = new DriveSlots(this, problem, order);
     }
 
     private SlotTable table(Slot slot) {
@@ -154,6 +121,42 @@ final class OpenSlots {
     /** A level's slot as a table. */
     SlotTable table(int level) {
         return tables[level];
+    }
+
+    /** What is left of a slot that is open at a level, as it stands. */
+    long[] domain(int level, int open) {
+        return domains[level][open];
+    }
+
+    /** Supplier sets for which figures are kept at a level. */
+    Bounder.AliveSets kept(int level) {
+        return alive[parent(level)];
+    }
+
+    /** Supplier sets that a level has left alive. */
+    Bounder.AliveSets alive(int level) {
+        return alive[level];
+    }
+
+    /** What each candidate of an open slot loses beside the pair; null when that is not known. */
+    double[] besidePair(int open) {
+        return besidePair[open];
+    }
+
+    PairTable pairs() {
+        return pairs;
+    }
+
+    double[] worth() {
+        return worth;
+    }
+
+    int sets() {
+        return sets;
+    }
+
+    boolean points() {
+        return objective.perPoint() > 0;
     }
 
     /** Whether a candidate is still among those of a slot that is open at a level. */
@@ -199,8 +202,14 @@ final class OpenSlots {
      */
     Bounder.AliveSets lookAt(int level, int index) {
         aliveWith.copyOf(alive[level]);
-        if (level == firstDrive) {
-            lookAtDrive(level, drives(level), index);
+        Couple driven = drives.couple(level);
+        if (driven != null && level == drives.slots()[0]) {
+            lookAtFirst(level, drives.slots(), driven, index);
+            return aliveWith;
+        }
+        int[] housed = housing.slots(level);
+        if (housed.length > 0 && housed[0] == level) {
+            lookAtFirst(level, housed, housing.couple(level), index);
             return aliveWith;
         }
         long[] minor = tables[level].candidate(index).minorBySet();
@@ -219,40 +228,30 @@ final class OpenSlots {
         return aliveWith;
     }
 
-    /** A first drive with the second one that goes best with it. */
-    private void lookAtDrive(int level, DrivePairs drives, int index) {
+    /** The first of some coupled slots with whatever goes best with it in the others. */
+    private void lookAtFirst(int level, int[] slots, Couple couple, int index) {
         for (int k = 0; k < aliveWith.count(); k++) {
             int s = aliveWith.get(k);
             leastWith[s] =
                     leastSum[level][s]
-                            - Math.min(least[level][firstDrive][s], Pricing.notToBeHad())
-                            - Math.min(least[level][secondDrive][s], Pricing.notToBeHad())
-                            - drivesMore(level, s)
-                            + Math.min(drives.leastWith(index, s), Pricing.notToBeHad());
+                            - leastApart(level, slots, s)
+                            - more(level, slots, couple, s)
+                            + Math.min(couple.leastWith(index, s), Pricing.notToBeHad());
             for (int w = 0; w < worth.length; w++) {
                 netWith[w][s] =
                         netSum[level][w][s]
-                                - net[level][firstDrive][w][s]
-                                - net[level][secondDrive][w][s]
-                                - drivesLess(level, w, s)
-                                + drives.netWith(index, w, s);
+                                - netApart(level, slots, w, s)
+                                - less(level, slots, couple, w, s)
+                                + couple.netWith(index, w, s);
             }
         }
-    }
-
-    /** What is known of both drives together at a level where both are open. */
-    private DrivePairs drives(int level) {
-        int board = levelOf(Slot.BOARD);
-        boolean onBoard = level > board + 1 || (level == board + 1 && behindReckoned[board]);
-        return onBoard && objective.perPoint() > 0
-                ? drivesOnBoard
-                : pairReckoned && level >= PAIR ? drivesBesidePair : drivesAtRoot;
     }
 
     /** Goes from a level to the next by a candidate; false when that leaves a slot without any. */
     boolean push(int level, Candidate candidate) {
         gained[level + 1] = gained[level] + tables[level].gain(candidate.index());
-        behindReckoned[level] = false;
+        drives.pass(level);
+        rounds.begin(level);
         for (int s = 0; s < spent[level].length; s++) {
             spent[level + 1][s] = spent[level][s] + candidate.minorBySet()[s];
         }
@@ -273,10 +272,66 @@ final class OpenSlots {
                 return false;
             }
             if (changed) {
+                touched[open] = true;
                 refresh(level + 1, open);
             } else {
+                touched[open] = false;
                 copy(level, open);
             }
+        }
+        return true;
+    }
+
+    /** Counts every open slot as changed, for {@link #support}. */
+    void touchAll() {
+        Arrays.fill(touched, true);
+    }
+
+    /**
+     * Takes out what goes with nothing that is left of another open slot, until nothing more goes
+     * (arc consistency, AC-3 of Mackworth 1977); false when that leaves a slot without any.
+     */
+    boolean support(int level) {
+        boolean again = true;
+        while (again) {
+            again = false;
+            for (int by = level; by < LEVELS; by++) {
+                if (touched[by]) {
+                    touched[by] = false;
+                    for (int open : related[by]) {
+                        if (open >= level && !support(level, open, by)) {
+                            return false;
+                        }
+                    }
+                    again = true;
+                }
+            }
+        }
+        return true;
+    }
+
+    private boolean support(int level, int open, int by) {
+        long[] domain = domains[level][open];
+        long[] support = domains[level][by];
+        Slot slot = order.get(by);
+        boolean changed = false;
+        for (int k = 0; k < domain.length; k++) {
+            for (long left = domain[k]; left != 0; left &= left - 1) {
+                long bit = Long.lowestOneBit(left);
+                Candidate candidate =
+                        tables[open].candidate((k << 6) + Long.numberOfTrailingZeros(bit));
+                if (!SlotTable.meet(pairs.row(candidate, slot), support)) {
+                    domain[k] &= ~bit;
+                    changed = true;
+                }
+            }
+        }
+        if (changed) {
+            if (SlotTable.empty(domain)) {
+                return false;
+            }
+            touched[open] = true;
+            refresh(level, open);
         }
         return true;
     }
@@ -296,6 +351,7 @@ final class OpenSlots {
             }
         }
         if (changed && !SlotTable.empty(domain)) {
+            touched[open] = true;
             refresh(level, open);
         }
         return !changed || !SlotTable.empty(domain);
@@ -320,7 +376,8 @@ final class OpenSlots {
         }
     }
 
-    private void refresh(int level, int open) {
+    /** Bounds an open slot anew, now that less is left of it or other losses are known. */
+    void refresh(int level, int open) {
         if (losses(level, open) != null) {
             refreshWithLosses(level, open);
             return;
@@ -338,19 +395,12 @@ final class OpenSlots {
 
     /** What the candidates of an open slot lose as far as a level knows; null when nothing. */
     private double[] losses(int level, int open) {
-        if (objective.perPoint() > 0) {
-            for (int round = ROUNDS - 1; round >= 0; round--) {
-                int behind = reckonedBehind[open][round];
-                if (level > behind + 1 || (level == behind + 1 && behindReckoned[behind])) {
-                    return reckoned[open][round];
-                }
-            }
-        }
-        return level >= PAIR ? besidePair[open] : null;
+        int round = objective.perPoint() > 0 ? rounds.seen(level, open) : -1;
+        return round >= 0 ? reckoned[open][round] : level >= PAIR ? besidePair[open] : null;
     }
 
     /** Points of a candidate of an open slot, as far as a level knows. */
-    private double openGain(int level, int open, int index) {
+    double openGain(int level, int open, int index) {
         double[] losses = losses(level, open);
         return losses == null
                 ? tables[open].openGain(index)
@@ -388,7 +438,8 @@ final class OpenSlots {
         for (Slot slot : LOSING) {
             besidePair[levelOf(slot)] = null;
         }
-        pairReckoned = false;
+        drives.forgetPair();
+        housing.forgetPair();
     }
 
     /** Reckons what the candidates lose beside the processor and the card that are decided. */
@@ -401,11 +452,8 @@ final class OpenSlots {
             besidePair[open] = outlook.lossesBesidePair(slot, unfinished);
             refreshWithLosses(PAIR, open);
         }
-        pairReckoned = true;
-        if (outlook.drivesMatter()) {
-            drivesBesidePair =
-                    drivesKnown(unfinished)
-                            .computeIfAbsent(NO_PLACES, any -> drives(PAIR, DrivePairs.NO_LOSS));
+        if (outlook.drivesMatter() && drives.couple(PAIR) != null) {
+            drives.know(PAIR, unfinished);
         }
     }
 
@@ -414,54 +462,22 @@ final class OpenSlots {
      * takes out memory with which a must is missed; false when none is left.
      */
     boolean reckon(int level, Unfinished unfinished) {
-        behindReckoned[level] = true;
+        rounds.reckon(level);
         for (int open = level + 1; open < LEVELS; open++) {
-            for (int round = 0; round < ROUNDS; round++) {
-                if (reckonedBehind[open][round] == level
-                        && !reckon(level, open, reckoned[open][round], unfinished)) {
-                    return false;
-                }
+            int round = rounds.now(level, open);
+            if (round >= 0
+                    && (!reckon(level, open, reckoned[open][round], unfinished)
+                            || !housing.reckon(level, open, round, unfinished))) {
+                return false;
             }
         }
-        if (order.get(level) == Slot.BOARD && level < firstDrive && objective.perPoint() > 0) {
-            drivesOnBoard =
-                    drivesKnown(unfinished)
-                            .computeIfAbsent(
-                                    outlook.room().m2Places(unfinished),
-                                    any -> drivesOnBoard(unfinished));
-        }
-        return true;
+        housing.board(level);
+        return drives.reckon(level, unfinished);
     }
 
-    /** What is known of both drives beside a pair, by places on the board. */
-    private Map<Integer, DrivePairs> drivesKnown(Unfinished unfinished) {
-        if (drivesKnown.size() > MOST_KNOWN) {
-            drivesKnown.clear();
-        }
-        return drivesKnown.computeIfAbsent(
-                outlook.drivesMatter() ? unfinished.pair() : null, any -> new HashMap<>());
-    }
-
-    private DrivePairs drives(int level, DrivePairs.PlacesLoss places) {
-        double[] gain = new double[tables[firstDrive].size()];
-        for (int i = 0; i < gain.length; i++) {
-            gain[i] =
-                    level == 0
-                            ? tables[firstDrive].openGain(i)
-                            : tables[firstDrive].gain(i) + besidePair[firstDrive][i];
-        }
-        return driveBounds.of(
-                domains[level][firstDrive], domains[level][secondDrive], gain, places);
-    }
-
-    /**
-     * Both drives on the board that is decided. Drives that do not matter to speed lose the same
-     * beside every pair, on all boards with as many places.
-     */
-    private DrivePairs drivesOnBoard(Unfinished unfinished) {
-        return drives(
-                outlook.drivesMatter() ? PAIR : 0,
-                (first, second) -> outlook.losses().drivesRoom(unfinished, first, second));
+    /** As {@link HousingSlots#besidePair}. */
+    void reckonHousing(Unfinished unfinished) {
+        housing.besidePair(unfinished);
     }
 
     private boolean reckon(int level, int open, double[] losses, Unfinished unfinished) {
@@ -496,7 +512,11 @@ final class OpenSlots {
                             + besidePair[open][candidate.index()];
             case CASE ->
                     outlook.losses()
-                            .pcCase(unfinished, candidate, besidePair[open][candidate.index()]);
+                                    .caseAlone(
+                                            unfinished,
+                                            candidate,
+                                            besidePair[open][candidate.index()])
+                            + outlook.losses().caseSound(unfinished, candidate);
             case SECOND_DRIVE ->
                     outlook.losses().watts(candidate)
                             + outlook.losses()
@@ -505,6 +525,7 @@ final class OpenSlots {
                                             unfinished.choices()[Slot.DRIVE.ordinal()],
                                             candidate);
             case COOLER -> outlook.losses().cooler(unfinished, candidate);
+            case FANS -> outlook.losses().fans(unfinished, candidate);
             default -> 0;
         };
     }
@@ -535,33 +556,55 @@ final class OpenSlots {
         for (int open = level; open < LEVELS; open++) {
             sum += Math.min(least[level][open][s], Pricing.notToBeHad());
         }
-        leastSum[level][s] = sum + drivesMore(level, s);
+        Couple driven = drives.couple(level);
+        int[] housed = housing.slots(level);
+        Couple house = housing.couple(level);
+        leastSum[level][s] =
+                sum + more(level, drives.slots(), driven, s) + more(level, housed, house, s);
         for (int w = 0; w < worth.length; w++) {
             double most = 0;
             for (int open = level; open < LEVELS; open++) {
                 most += net[level][open][w][s];
             }
-            netSum[level][w][s] = most + drivesLess(level, w, s);
+            netSum[level][w][s] =
+                    most
+                            + less(level, drives.slots(), driven, w, s)
+                            + less(level, housed, house, w, s);
         }
     }
 
-    /** What both drives cost more together than apart, while both are open. */
-    private long drivesMore(int level, int s) {
-        if (level > firstDrive) {
-            return 0;
-        }
-        long apart =
-                Math.min(least[level][firstDrive][s], Pricing.notToBeHad())
-                        + Math.min(least[level][secondDrive][s], Pricing.notToBeHad());
-        return Math.max(0, Math.min(drives(level).least(s), Pricing.notToBeHad()) - apart);
+    /** What coupled slots cost more together than apart, while all are open. */
+    private long more(int level, int[] slots, Couple couple, int s) {
+        return couple == null
+                ? 0
+                : Math.max(
+                        0,
+                        Math.min(couple.least(s), Pricing.notToBeHad())
+                                - leastApart(level, slots, s));
     }
 
-    /** What both drives gain together over what they gain apart, while both are open; 0 or less. */
-    private double drivesLess(int level, int w, int s) {
-        if (level > firstDrive) {
-            return 0;
+    /** Least price of some open slots, each by itself. */
+    long leastApart(int level, int[] slots, int s) {
+        long apart = 0;
+        for (int slot : slots) {
+            apart += Math.min(least[level][slot][s], Pricing.notToBeHad());
         }
-        double apart = net[level][firstDrive][w][s] + net[level][secondDrive][w][s];
-        return Math.min(0, drives(level).net(w, s) - apart);
+        return apart;
+    }
+
+    /**
+     * What coupled slots gain together over what they gain apart, while all are open; 0 or less.
+     */
+    private double less(int level, int[] slots, Couple couple, int w, int s) {
+        return couple == null ? 0 : Math.min(0, couple.net(w, s) - netApart(level, slots, w, s));
+    }
+
+    /** Most net gain of some open slots, each by itself. */
+    double netApart(int level, int[] slots, int w, int s) {
+        double apart = 0;
+        for (int slot : slots) {
+            apart += net[level][slot][w][s];
+        }
+        return apart;
     }
 }

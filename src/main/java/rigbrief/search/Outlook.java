@@ -108,8 +108,9 @@ final class Outlook {
         private final double workloadsShare;
         private double leastLevelDba;
         private boolean casesSeen;
-        private final Map<SoundOutlook.Shelter, Double> inCase = new HashMap<>();
+        private final Map<Foresight.Rates, SoundOutlook.Levels> levels = new HashMap<>();
         private final boolean hopeless;
+        private final Map<Foresight.Rates, Foresight.Pair> atRates = new HashMap<>();
         private final Map<Slot, double[]> losses = new EnumMap<>(Slot.class);
         private final Map<SoundOutlook.Shelter, Double> sheltered = new HashMap<>();
 
@@ -141,9 +142,9 @@ final class Outlook {
             return leastLevelDba;
         }
 
-        /** Least levels in a case, as far as they were asked for. */
-        Map<SoundOutlook.Shelter, Double> inCase() {
-            return inCase;
+        /** Least levels in cases, by memory rates. */
+        Map<Foresight.Rates, SoundOutlook.Levels> levels() {
+            return levels;
         }
 
         /** Least levels in a case with a cooler, as far as they were asked for. */
@@ -244,6 +245,8 @@ final class Outlook {
                 weight("lifetime") * LifetimeGoal.share(candidate.slot(), candidate.partOrNull());
         if (brief.looks().colour().isPresent()) {
             gain += weight("look") * look(candidate);
+        } else if (candidate.slot() == Slot.CABLES && candidate.none()) {
+            gain -= weight("look") * NO_CABLES_LOSE;
         }
         return gain * FULL;
     }
@@ -263,6 +266,11 @@ final class Outlook {
     static final Build NOTHING = Build.empty();
 
     private static final LookGoal LOOK = new LookGoal();
+
+    /** What a machine without a cable set loses in look, whatever the colour of its case. */
+    private static final double NO_CABLES_LOSE =
+            (1 - LookGoal.withoutCables()) / LOOK.reads().size();
+
     private static final List<Goal> DECIDED =
             List.of(new WorkloadsGoal(), new QuietGoal(), new EnergyGoal(), new UpgradeRoomGoal());
 
@@ -398,11 +406,23 @@ final class Outlook {
                         : bounds.kwhPerYear());
     }
 
-    /** The pair's bounds; at the memory's own rate once that is decided. */
+    /** The pair's bounds; at the memory's own rate once that is decided, or at assumed ones. */
     Foresight.Pair bounds(Unfinished it, Pair pair) {
-        return it.has(Slot.BOARD) && it.has(Slot.MEMORY)
-                ? foresight.atRate(pair.bounds, it.assessment())
-                : pair.bounds;
+        Foresight.Rates rates = it.assumed();
+        if (rates == null && it.has(Slot.BOARD) && it.has(Slot.MEMORY)) {
+            int mts = rateWith(it, it.choices()[Slot.MEMORY.ordinal()]);
+            rates = new Foresight.Rates(mts, mts);
+        }
+        return rates == null
+                ? pair.bounds
+                : pair.atRates.computeIfAbsent(
+                        rates,
+                        some ->
+                                foresight.atRates(
+                                        pair.bounds,
+                                        (Processor) it.part(Slot.PROCESSOR),
+                                        (Graphics) it.part(Slot.GRAPHICS),
+                                        some));
     }
 
     /** Utility of a year's energy. */
@@ -416,7 +436,9 @@ final class Outlook {
         }
         double sum = 0;
         for (Slot slot : LOOK.reads()) {
-            sum += it.has(slot) ? LookGoal.share(it.build(), slot, brief) : 1;
+            // That there are no cables is counted with the candidates.
+            boolean counts = it.part(slot) != null || (it.has(slot) && slot != Slot.CABLES);
+            sum += counts ? LookGoal.share(it.build(), slot, brief) : 1;
         }
         return sum / LOOK.reads().size();
     }

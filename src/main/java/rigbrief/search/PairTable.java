@@ -39,6 +39,11 @@ final class PairTable {
         }
     }
 
+    /** Whether a rule reads just these two slots. */
+    boolean related(Slot a, Slot b) {
+        return rules[a.ordinal()][b.ordinal()].length > 0;
+    }
+
     /** Candidates of slot b that go with one of slot a; null when no rule reads just these two. */
     long[] row(Candidate chosen, Slot b) {
         Slot a = chosen.slot();

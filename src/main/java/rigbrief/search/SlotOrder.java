@@ -1,7 +1,9 @@
 package rigbrief.search;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import rigbrief.part.Slot;
 import rigbrief.presolve.Candidates;
 
@@ -50,22 +52,25 @@ final class SlotOrder {
 
     private SlotOrder() {}
 
+    /** Slots that are bounded together, which takes them in this order when utility counts. */
+    private static final Set<Slot> TOGETHER =
+            EnumSet.of(Slot.SUPPLY, Slot.MEMORY, Slot.CASE, Slot.COOLER, Slot.FANS);
+
     /**
      * The order that suits an objective; behind pair and board, slots that leave no choice come
-     * first.
+     * first, unless they are bounded together with others.
      */
     static List<Slot> of(Objective objective, Candidates candidates) {
-        List<Slot> usual = objective.perPoint() == 0 ? FOR_MONEY : FOR_UTILITY;
+        boolean money = objective.perPoint() == 0;
+        List<Slot> usual = money ? FOR_MONEY : FOR_UTILITY;
         List<Slot> order = new ArrayList<>(usual.subList(0, Certifier.BOARD + 1));
         List<Slot> rest = usual.subList(Certifier.BOARD + 1, usual.size());
-        for (Slot slot : rest) {
-            if (candidates.of(slot).size() == 1) {
-                order.add(slot);
-            }
-        }
-        for (Slot slot : rest) {
-            if (candidates.of(slot).size() != 1) {
-                order.add(slot);
+        for (boolean early : new boolean[] {true, false}) {
+            for (Slot slot : rest) {
+                boolean single = candidates.of(slot).size() == 1;
+                if (early == (single && (money || !TOGETHER.contains(slot)))) {
+                    order.add(slot);
+                }
             }
         }
         return List.copyOf(order);

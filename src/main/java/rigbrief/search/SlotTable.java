@@ -123,6 +123,15 @@ final class SlotTable {
         return (domain[index >> 6] >> index & 1) == 1;
     }
 
+    static boolean meet(long[] one, long[] other) {
+        for (int k = 0; k < one.length; k++) {
+            if ((one[k] & other[k]) != 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     static boolean empty(long[] domain) {
         for (long word : domain) {
             if (word != 0) {

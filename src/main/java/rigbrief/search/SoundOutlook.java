@@ -48,6 +48,8 @@ final class SoundOutlook {
     private final Map<List<Object>, Integer> likeCoolers = new HashMap<>();
     private final int[] likeCase;
     private final int[] likeCooler;
+    private final int[] likeFans;
+    private final Candidate noFans;
 
     SoundOutlook(Problem problem, Foresight foresight, Outlook outlook) {
         this.problem = problem;
@@ -77,6 +79,19 @@ final class SoundOutlook {
                 problem.candidates().of(Slot.CASE).stream().mapToInt(this::likeCase).toArray();
         this.likeCooler =
                 problem.candidates().of(Slot.COOLER).stream().mapToInt(this::likeCooler).toArray();
+        this.likeFans = likeFans(problem.candidates().of(Slot.FANS));
+        this.noFans =
+                problem.candidates().of(Slot.FANS).stream()
+                        .filter(Candidate::none)
+                        .findFirst()
+                        .orElse(null);
+    }
+
+    private static int[] likeFans(List<Candidate> candidates) {
+        Map<List<Object>, Integer> first = new HashMap<>();
+        return candidates.stream()
+                .mapToInt(fans -> first.computeIfAbsent(air(fans), any -> fans.index()))
+                .toArray();
     }
 
     double mostDampingDb() {
@@ -140,6 +155,22 @@ final class SoundOutlook {
                 : level;
     }
 
+    /** A level of fans with the sound of the drive and of a supply that is not decided added. */
+    double atSeat(Unfinished it, double levelDba, Supply supply) {
+        double damping =
+                it.has(Slot.CASE) ? ((PcCase) it.part(Slot.CASE)).dampingDb() : mostDampingDb;
+        return foresight.withSupply(
+                foresight.withDrive(levelDba, leastDriveDba, damping),
+                it.pair().bounds(),
+                supply,
+                damping);
+    }
+
+    /** Sound of a supply at its own place beside a pair, in dB(A). */
+    double supplyDba(Outlook.Pair pair, Supply supply) {
+        return foresight.supplyDba(pair.bounds(), supply);
+    }
+
     /** The least level beside a pair of which nothing else is decided. */
     double openLevelDba(Outlook.Pair pair) {
         return foresight.withDrive(pair.leastLevelDba(), leastDriveDba, mostDampingDb);
@@ -186,14 +217,60 @@ final class SoundOutlook {
      * which none is both stronger and quieter than another. Computed once for a pair and a rate.
      */
     double leastLevelInCase(Unfinished it, Candidate pcCase) {
-        Shelter key = new Shelter(pcCase.index(), -1, -1, -1, rate(it));
-        return it.pair().inCase().computeIfAbsent(key, any -> computeInCase(it, pcCase));
+        double[] known = levels(it).best();
+        int c = pcCase.index();
+        if (Double.isNaN(known[c])) {
+            known[c] = computeInCase(it, pcCase);
+        }
+        return known[c];
     }
 
-    /** The memory's rate once board and memory are decided; 0 before. */
-    private int rate(Unfinished it) {
+    /**
+     * Levels beside a pair at one memory rate, as far as they were asked for; not a number where
+     * not.
+     */
+    static final class Levels {
+        private final double[] best;
+        private final double[][] withCooler;
+        private final double[][] bare;
+        private final int coolers;
+
+        private Levels(int cases, int coolers) {
+            best = new double[cases];
+            Arrays.fill(best, Double.NaN);
+            withCooler = new double[cases][];
+            bare = new double[cases][];
+            this.coolers = coolers;
+        }
+
+        private double[] in(double[][] levels, int pcCase) {
+            if (levels[pcCase] == null) {
+                levels[pcCase] = new double[coolers];
+                Arrays.fill(levels[pcCase], Double.NaN);
+            }
+            return levels[pcCase];
+        }
+
+        /** Least level in each case with the best cooler. */
+        double[] best() {
+            return best;
+        }
+    }
+
+    private Levels levels(Unfinished it) {
+        return it.pair()
+                .levels()
+                .computeIfAbsent(rates(it), any -> new Levels(likeCase.length, likeCooler.length));
+    }
+
+    /** The memory's rate once board and memory are decided or rates are assumed; 0 before. */
+    private Foresight.Rates rates(Unfinished it) {
+        if (it.assumed() != null) {
+            return it.assumed();
+        }
         Candidate memory = it.choices()[Slot.MEMORY.ordinal()];
-        return memory == null || !it.has(Slot.BOARD) ? 0 : outlook.rateWith(it, memory);
+        int mts = memory == null || !it.has(Slot.BOARD) ? 0 : outlook.rateWith(it, memory);
+        return new Foresight.Rates(mts, mts);
     }
 
     private double computeInCase(Unfinished it, Candidate pcCase) {
@@ -244,20 +321,24 @@ final class SoundOutlook {
      * once for a pair and a memory rate, so without regard to what else memory is.
      */
     double levelWithCooler(Unfinished it, Candidate cooler) {
-        Shelter key =
-                new Shelter(
-                        likeCase[it.choices()[Slot.CASE.ordinal()].index()],
-                        likeCooler[cooler.index()],
-                        -1,
-                        -1,
-                        rate(it));
-        return it.pair()
-                .sheltered()
-                .computeIfAbsent(
-                        key,
-                        any ->
-                                computeSheltered(
-                                        it, outlook.bounds(it, it.pair()), cooler, null, false));
+        Levels levels = levels(it);
+        return level(levels, levels.withCooler, it, cooler, null);
+    }
+
+    /** The same without any fans added to those of the case. */
+    double levelBare(Unfinished it, Candidate cooler) {
+        Levels levels = levels(it);
+        return level(levels, levels.bare, it, cooler, noFans);
+    }
+
+    private double level(
+            Levels levels, double[][] of, Unfinished it, Candidate cooler, Candidate fans) {
+        int k = likeCooler[cooler.index()];
+        double[] known = levels.in(of, likeCase[it.choices()[Slot.CASE.ordinal()].index()]);
+        if (Double.isNaN(known[k])) {
+            known[k] = computeSheltered(it, outlook.bounds(it, it.pair()), cooler, fans, false);
+        }
+        return known[k];
     }
 
     /**
@@ -277,7 +358,7 @@ final class SoundOutlook {
                 new Shelter(
                         likeCase[it.choices()[Slot.CASE.ordinal()].index()],
                         likeCooler[cooler.index()],
-                        fans == null ? -1 : fans.index(),
+                        fans == null ? -1 : likeFans[fans.index()],
                         memory == null ? -1 : memory.index(),
                         memory == null ? 0 : outlook.rateWith(it, memory));
         return it.pair()
@@ -381,10 +462,10 @@ final class SoundOutlook {
         return row == null ? List.of() : Arrays.stream(row).boxed().toList();
     }
 
-    /** Number of the first cooler that air and sound can't tell from this one; -1 for none. */
+    /** Number of the first cooler that air and sound can't tell from this one. */
     private int likeCooler(Candidate candidate) {
         if (candidate.none()) {
-            return -1;
+            return candidate.index();
         }
         Cooler it = (Cooler) candidate.partOrNull();
         int kind = it.type() == CoolerType.LIQUID ? airKind(it) : 0;
@@ -396,6 +477,11 @@ final class SoundOutlook {
 
     private static final List<Slot> SHELTERING =
             List.of(Slot.PROCESSOR, Slot.BOARD, Slot.MEMORY, Slot.GRAPHICS, Slot.CASE);
+
+    /** The least level with these fans, all else but drives decided. */
+    double levelWithFans(Unfinished it, Candidate fans) {
+        return sheltered(it, it.choices()[Slot.COOLER.ordinal()], fans);
+    }
 
     /** Whether some fans keep every part cool and the machine quiet enough, at best. */
     boolean coolEnough(Unfinished it, Candidate fans) {

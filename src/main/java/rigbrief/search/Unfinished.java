@@ -2,6 +2,7 @@ package rigbrief.search;
 
 import rigbrief.assess.Assessment;
 import rigbrief.assess.Assessor;
+import rigbrief.assess.Foresight;
 import rigbrief.build.Build;
 import rigbrief.part.Part;
 import rigbrief.part.Slot;
@@ -18,6 +19,7 @@ final class Unfinished {
     private final Part[] parts = new Part[choices.length];
     private final int[] pieces = new int[choices.length];
     private Outlook.Pair pair;
+    private Foresight.Rates assumed;
     private Assessment assessment;
 
     Unfinished(Assessor assessor) {
@@ -63,6 +65,15 @@ final class Unfinished {
 
     void pair(Outlook.Pair known) {
         this.pair = known;
+    }
+
+    /** Memory rates to reckon with while board and memory are open; null for any. */
+    Foresight.Rates assumed() {
+        return assumed;
+    }
+
+    void assume(Foresight.Rates rates) {
+        this.assumed = rates;
     }
 
     Build build() {

@@ -52,6 +52,38 @@ class FrameModelTest {
         assertThat(scene(MACHINE.with(small)).cardS()).isCloseTo(0.050, within(CLOSE));
     }
 
+    /** Hand calculation, as above: 10 and 5 ms; p = 1 adds them up, p = 2 is Pythagoras. */
+    @Test
+    void a_title_of_its_own_shape_overlaps_and_overflows_in_its_own_way() {
+        FrameRate waiting = aWorkload().gflop(200).serial(0.5).vramGb(6).shape(1, 0, 3).frames();
+        FrameRate half = aWorkload().gflop(200).serial(0.5).vramGb(6).shape(2, 0, 3).frames();
+        Picture small = new Picture(20, 400, 100, 4, true, 0, 1);
+
+        assertThat(frameS(waiting, MACHINE)).isCloseTo(0.015, within(CLOSE));
+        assertThat(frameS(half, MACHINE)).isCloseTo(0.005 * Math.sqrt(5), within(CLOSE));
+        // 1 + 3 x (6 / 4 - 1) = 2.5 times 10 ms, and 5 ms.
+        assertThat(frameS(waiting, MACHINE.with(small))).isCloseTo(0.030, within(CLOSE));
+    }
+
+    private static double frameS(FrameRate title, MachineRates machine) {
+        return FrameModel.scenes(title, load(), machine).get(0).frameS();
+    }
+
+    /** The normal distribution's first percentile, from any printed table: 2.3263. */
+    @Test
+    void the_spread_of_frame_times_sets_the_low() {
+        var scenes = FrameModel.scenes(TITLE, load(), MACHINE);
+        double ms = 1_000 * scenes.get(0).frameS();
+
+        var rates = FrameModel.rates(scenes, Double.POSITIVE_INFINITY, 0.2);
+
+        assertThat(rates.averagePerS()).isCloseTo(1_000 / ms, within(1e-6));
+        assertThat(rates.lowPerS())
+                .isCloseTo(1_000 / (ms * Math.exp(2.3263 * 0.2 - 0.02)), within(1e-3));
+        assertThat(FrameModel.rates(scenes, Double.POSITIVE_INFINITY, 0).lowPerS())
+                .isCloseTo(1_000 / ms, within(1e-6));
+    }
+
     @Test
     void a_card_at_half_its_pace_takes_twice_as_long() {
         assertThat(scene(MACHINE.with(CARD.paced(0.5))).cardS()).isCloseTo(0.020, within(CLOSE));
@@ -62,7 +94,7 @@ class FrameModelTest {
         Picture none = new Picture(0, 0, 0, 4, false, 0, 1);
         var scenes = FrameModel.scenes(TITLE, load(), MACHINE.with(none));
 
-        var rates = FrameModel.rates(scenes, Double.POSITIVE_INFINITY);
+        var rates = FrameModel.rates(scenes, Double.POSITIVE_INFINITY, 0.12);
 
         assertThat(rates.averagePerS()).isZero();
         assertThat(rates.lowPerS()).isZero();

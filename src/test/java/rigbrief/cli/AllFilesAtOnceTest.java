@@ -70,6 +70,25 @@ class AllFilesAtOnceTest {
         assertThat(captured.err()).contains("\n2 faults\n");
     }
 
+    @Test
+    void catalogue_and_many_briefs() throws IOException {
+        catalogueWithoutAPrice();
+        replace("brief.yaml", "ceiling: 600", "ceiling: -600");
+        Path out = shop.folder().resolve("answers");
+
+        assertThat(
+                        places(
+                                "propose",
+                                shop.file("brief.yaml"),
+                                shop.file("brief.json"),
+                                "--out",
+                                out.toString(),
+                                "--catalog",
+                                shop.file("catalog")))
+                .containsExactly("catalog/offers.csv price", "brief.yaml ceiling");
+        assertThat(out).doesNotExist();
+    }
+
     @ParameterizedTest
     @CsvSource({"audit", "explain", "tune", "accept", "document"})
     void catalogue_build_and_brief(String command) throws IOException {

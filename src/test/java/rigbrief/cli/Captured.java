@@ -44,6 +44,10 @@ final class Captured {
         return out.toString(StandardCharsets.UTF_8);
     }
 
+    byte[] bytes() {
+        return out.toByteArray();
+    }
+
     String err() {
         return err.toString(StandardCharsets.UTF_8);
     }

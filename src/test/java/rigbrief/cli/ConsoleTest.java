@@ -2,6 +2,10 @@ package rigbrief.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -90,5 +94,32 @@ class ConsoleTest {
         console.flush();
 
         assertThat(captured.out()).isEqualTo("71 °C\n");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "No space left on device, No space left on device",
+        "Bad file descriptor, Bad file descriptor",
+        "Broken pipe, ''"
+    })
+    void results_that_can_not_be_written_are_told_unless_the_reader_had_enough(
+            String why, String told) {
+        var console =
+                Console.of(
+                        new OutputStream() {
+                            @Override
+                            public void write(int one) throws IOException {
+                                throw new IOException(why);
+                            }
+                        },
+                        OutputStream.nullOutputStream(),
+                        InputStream.nullInputStream(),
+                        "",
+                        Map.of());
+
+        console.print("a result");
+        console.flush();
+
+        assertThat(console.failure().orElse("")).isEqualTo(told);
     }
 }

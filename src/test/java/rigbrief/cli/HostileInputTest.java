@@ -18,6 +18,7 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -25,6 +26,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class HostileInputTest {
     private static SmallShop shop;
 
+    @TempDir Path folder;
     private final Captured captured = new Captured();
     private final List<String> spoilt = new ArrayList<>();
 
@@ -562,7 +564,71 @@ class HostileInputTest {
 
     @Test
     void a_folder_in_the_place_of_a_file_is_named_as_one() {
-        assertThat(refused("propose", shop.file("newer"), "--catalog", shop.file("catalog")))
+        assertThat(refused("explain", shop.file("newer"), "--catalog", shop.file("catalog")))
                 .contains("newer:1:1: file: found \"a folder\"");
+    }
+
+    @Test
+    void one_brief_of_many_that_has_no_end_or_no_file_stops_no_other() throws Exception {
+        Path briefs = Files.createDirectory(folder.resolve("briefs"));
+        Files.copy(Path.of(shop.file("brief.json")), briefs.resolve("sound.json"));
+        Path pipe = briefs.resolve("pipe.yaml");
+        assertThat(new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor()).isZero();
+        Files.createSymbolicLink(briefs.resolve("zeros.yaml"), Path.of("/dev/zero"));
+        try (RandomAccessFile large =
+                new RandomAccessFile(briefs.resolve("large.yaml").toFile(), "rw")) {
+            large.setLength(2L << 30);
+        }
+        Path out = folder.resolve("out");
+        String[] line = {
+            "propose", briefs.toString(), "--out", out.toString(), "--catalog", shop.file("catalog")
+        };
+
+        assertThat(captured.run(line)).as(captured.err()).isEqualTo(ExitStatus.BAD_INPUT);
+
+        assertThat(captured.out())
+                .contains("pipe.yaml:1:1: file: found \"a pipe or a device\"")
+                .contains("zeros.yaml:1:1: file: found \"a pipe or a device\"")
+                .contains("large.yaml:1:1: file: found \"more than ");
+        assertThat(out.resolve("sound")).isDirectory();
+    }
+
+    @Test
+    void a_name_that_no_brief_of_many_can_have_is_told_with_the_others() {
+        String out = folder.resolve("out").toString();
+
+        assertThat(
+                        refused(
+                                "propose",
+                                "\u0000",
+                                folder.toString(),
+                                "--out",
+                                out,
+                                "--catalog",
+                                shop.file("catalog")))
+                .contains("\\u0000:1:1: file: found ")
+                .contains(folder + ":1:1: briefs: found \"a folder without any\"");
+        assertThat(
+                        new HostileInputTest()
+                                .refused("propose", "\u0000", "--catalog", shop.file("catalog")))
+                .startsWith("\\u0000:1:1: file: ");
+    }
+
+    @Test
+    void a_summary_that_never_ends_is_not_read() throws IOException {
+        Path out = Files.createDirectory(folder.resolve("out"));
+        Files.createSymbolicLink(out.resolve("summary.csv"), Path.of("/dev/zero"));
+
+        assertThat(
+                        captured.run(
+                                "propose",
+                                shop.file("brief.json"),
+                                shop.file("brief.yaml"),
+                                "--out",
+                                out.toString(),
+                                "--catalog",
+                                shop.file("catalog")))
+                .isEqualTo(ExitStatus.WRONG_USE);
+        assertThat(captured.err()).contains("found a file that is no summary");
     }
 }

@@ -8,9 +8,12 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -32,8 +35,9 @@ import rigbrief.pricelist.PriceHistory.Series;
  * ended it says; what is found must be that, or one step further.
  */
 class KilledProgramIT {
-    private static final int KILLS = Integer.getInteger("rigbrief.kills", 100);
+    private static final int KILLS = Integer.getInteger("rigbrief.kills", 50);
     private static final int LONGEST_MS = 120;
+    private static final int SEARCHING_MS = 1_000;
     private static final Path SAMPLE = Path.of("catalog-sample");
 
     @TempDir Path folder;
@@ -94,6 +98,74 @@ class KilledProgramIT {
         }
     }
 
+    /** Whatever else is written: each file is that of one run, and an overlay's two of the same. */
+    @Test
+    void every_other_file_is_that_of_one_run_whole() throws Exception {
+        Path out = folder.resolve("out");
+        prepareTwoContents();
+        List<Map<String, String>> whole = new ArrayList<>();
+        for (int which : List.of(0, 1)) {
+            for (List<String> line : Restless.overwriting(folder, out, which)) {
+                assertThat(new Captured().run(line.toArray(String[]::new)))
+                        .isEqualTo(ExitStatus.DONE);
+            }
+            whole.add(content(out));
+        }
+        assertThat(whole.get(0)).as("two contents").isNotEqualTo(whole.get(1));
+        for (int kill = 0; kill < KILLS / 10; kill++) {
+            killed("others", SEARCHING_MS);
+
+            Map<String, String> found = content(out);
+            found.keySet().removeIf(name -> !whole.get(0).containsKey(name));
+            found.forEach(
+                    (name, text) ->
+                            assertThat(text)
+                                    .as(name)
+                                    .isIn(whole.get(0).get(name), whole.get(1).get(name)));
+            assertThat(isOfOneRun(found, whole) || isRefused(out.resolve("made-4"))).isTrue();
+        }
+    }
+
+    private void prepareTwoContents() throws IOException {
+        Path brief = folder.resolve("desk.yaml");
+        Files.copy(Path.of("scenarios", "tight-600.yaml"), brief);
+        Path builds = folder.resolve("builds");
+        new Captured().run("propose", brief.toString(), "--out", builds.toString());
+        Files.copy(builds.resolve("desk-lean.build.yaml"), folder.resolve("build-0"));
+        Files.copy(builds.resolve("desk-full.build.yaml"), folder.resolve("build-1"));
+        List<String> rows =
+                Files.readAllLines(Path.of("scenarios", "measurements", "thirty-machines.csv"));
+        Files.write(folder.resolve("measured-0"), rows.subList(0, rows.size() / 2));
+        Files.write(folder.resolve("measured-1"), rows);
+    }
+
+    private static Map<String, String> content(Path out) throws IOException {
+        Map<String, String> textByName = new TreeMap<>();
+        try (Stream<Path> files = Files.walk(out)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                textByName.put(out.relativize(file).toString(), Files.readString(file));
+            }
+        }
+        return textByName;
+    }
+
+    private static boolean isOfOneRun(Map<String, String> found, List<Map<String, String>> whole) {
+        return whole.stream()
+                .anyMatch(
+                        run ->
+                                Stream.of("made-4/rates.csv", "made-4/workloads.yaml")
+                                        .allMatch(it -> run.get(it).equals(found.get(it))));
+    }
+
+    private static boolean isRefused(Path overlay) {
+        try {
+            CatalogueReader.readNoted(List.of(SAMPLE, overlay));
+            return false;
+        } catch (BadInput refused) {
+            return true;
+        }
+    }
+
     private void assertWhole(int done, String kill) throws BadInput {
         Catalogue catalogue = CatalogueReader.read(folder);
         Set<Integer> stocks = new TreeSet<>();
@@ -144,6 +216,10 @@ class KilledProgramIT {
 
     /** Lets the program work, kills it, and gives how many of its runs it says have ended. */
     private int killed(String what) throws Exception {
+        return killed(what, LONGEST_MS);
+    }
+
+    private int killed(String what, int longestMs) throws Exception {
         // A file, since a pipe to a killed process is closed before it is read to its end.
         Path said = folder.resolve("said");
         Process process =
@@ -152,7 +228,9 @@ class KilledProgramIT {
                                 "-XX:TieredStopAtLevel=1",
                                 "-XX:+UseSerialGC",
                                 "-cp",
-                                System.getProperty("java.class.path"),
+                                System.getProperty(
+                                        "surefire.test.class.path",
+                                        System.getProperty("java.class.path")),
                                 Restless.class.getName(),
                                 what,
                                 folder.toString())
@@ -163,7 +241,7 @@ class KilledProgramIT {
         while (!early && process.isAlive() && Files.size(said) == 0) {
             Thread.sleep(1);
         }
-        Thread.sleep(random.nextInt(early ? 8 * LONGEST_MS : LONGEST_MS));
+        Thread.sleep(random.nextInt(early ? 8 * longestMs : longestMs));
         process.destroyForcibly().waitFor();
         return last(Files.readString(said));
     }

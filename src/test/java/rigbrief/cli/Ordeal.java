@@ -81,7 +81,7 @@ final class Ordeal implements AutoCloseable {
     private ExitStatus ended(Captured captured, String[] arguments, String what) {
         // A stack trace is never wanted, but should there be one it had better tell all.
         String[] debugged = Arrays.copyOf(arguments, arguments.length + 1);
-        debugged[arguments.length] = Rigbrief.DEBUG;
+        debugged[arguments.length] = RootCommand.DEBUG;
         var run =
                 worker.submit(
                         () -> {

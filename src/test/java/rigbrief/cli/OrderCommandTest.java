@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.TimeZone;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -61,6 +62,30 @@ class OrderCommandTest {
                 .contains("due 2026-11-");
         assertThat(Files.readString(file))
                 .contains("paid: \"57.50\"", "since: 2026-11-21", "by: Ida", "note: last two");
+    }
+
+    /** Between these two zones lie 26 hours: never is it the same day in both. */
+    @Test
+    void a_clock_that_jumps_back_can_not_put_a_move_before_the_one_it_follows() throws Exception {
+        TimeZone usual = TimeZone.getDefault();
+        try {
+            TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Kiritimati"));
+            new Captured().run("order", file.toString(), "board", "ordered");
+            String ahead = Files.readString(file);
+            TimeZone.setDefault(TimeZone.getTimeZone("Etc/GMT+12"));
+            var console = new Captured();
+
+            ExitStatus status = console.run("order", file.toString(), "board", "received");
+
+            assertThat(status).isEqualTo(ExitStatus.WRONG_USE);
+            assertThat(console.err()).contains("--date");
+            assertThat(file).as("left alone").hasContent(ahead);
+            assertThat(new Captured().run("order", file.toString(), "drive", "received"))
+                    .as("another part has a time of its own")
+                    .isEqualTo(ExitStatus.DONE);
+        } finally {
+            TimeZone.setDefault(usual);
+        }
     }
 
     @Test

@@ -77,6 +77,31 @@ class OutPathsTest {
     }
 
     @Test
+    void a_batch_replaces_no_folder_that_it_reads() throws IOException {
+        Path own = Files.createDirectory(folder.resolve("own"));
+        Path brief = Files.copy(Path.of(shop.file("brief.json")), own.resolve("own.json"));
+        byte[] before = Files.readAllBytes(brief);
+
+        assertThat(run("propose %s --format json --force --out %s", own, folder))
+                .as(captured.err())
+                .isEqualTo(ExitStatus.WRONG_USE);
+
+        assertThat(captured.err()).contains(own + ": found what this command reads");
+        assertThat(Files.readAllBytes(brief)).isEqualTo(before);
+    }
+
+    @Test
+    void the_summary_of_a_batch_takes_the_place_of_no_brief() throws IOException {
+        Path brief = Files.copy(Path.of(shop.file("brief.json")), folder.resolve("summary.csv"));
+
+        assertThat(run("propose %s brief.yaml --force --out %s", brief, folder))
+                .as(captured.err())
+                .isEqualTo(ExitStatus.WRONG_USE);
+
+        assertThat(captured.err()).contains(brief + ": found what this command reads");
+    }
+
+    @Test
     void another_name_of_an_input_is_the_input() throws IOException {
         Path link =
                 Files.createSymbolicLink(

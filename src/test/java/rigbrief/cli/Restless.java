@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * A program that runs the same command over and over until it is killed. After each run it prints
@@ -18,13 +20,17 @@ public final class Restless {
     /**
      * Runs until killed.
      *
-     * @param arguments {@code order} or {@code import}, and the folder to work in
+     * @param arguments {@code order}, {@code import} or {@code others}, and the folder to work in
      */
     public static void main(String... arguments) throws IOException {
         Path folder = Path.of(arguments[1]);
         for (int run = 1; ; run++) {
             ExitStatus status =
-                    arguments[0].equals("order") ? order(folder, run) : takeIn(folder, run);
+                    switch (arguments[0]) {
+                        case "order" -> order(folder, run);
+                        case "import" -> takeIn(folder, run);
+                        default -> overwrite(folder, run);
+                    };
             if (status != ExitStatus.DONE) {
                 System.out.println("status " + status);
                 return;
@@ -68,5 +74,42 @@ public final class Restless {
                         FIRST_DAY.plusDays(run).toString(),
                         "--catalog",
                         folder.toString());
+    }
+
+    /** Writes every other kind of file over the one of the run before. */
+    private static ExitStatus overwrite(Path folder, int run) {
+        for (List<String> line : overwriting(folder, folder.resolve("out"), run % 2)) {
+            ExitStatus status = new Captured().run(line.toArray(String[]::new));
+            if (status != ExitStatus.DONE) {
+                return status;
+            }
+        }
+        return ExitStatus.DONE;
+    }
+
+    /**
+     * Command lines that write over what is there.
+     *
+     * @param folder holds the builds and measurements to write of
+     * @param out where to
+     * @param which of two contents, 0 or 1
+     */
+    static List<List<String>> overwriting(Path folder, Path out, int which) {
+        String build = folder.resolve("build-" + which).toString();
+        String measured = folder.resolve("measured-" + which).toString();
+        List<List<String>> lines = new ArrayList<>();
+        lines.add(List.of("document", build, "--what", "orders", "--format", "csv"));
+        lines.add(List.of("document", build, "--format", "html"));
+        lines.add(List.of("accept", build));
+        lines.add(List.of("replace", build, "--unavailable", "drive"));
+        lines.add(List.of("calibrate", "--measured", measured));
+        lines.add(List.of("propose", folder.resolve("desk.yaml").toString()));
+        List<List<String>> whole = new ArrayList<>();
+        for (int i = 0; i < lines.size(); i++) {
+            List<String> line = new ArrayList<>(lines.get(i));
+            line.addAll(List.of("--out", out.resolve("made-" + i).toString(), "--force"));
+            whole.add(line);
+        }
+        return whole;
     }
 }

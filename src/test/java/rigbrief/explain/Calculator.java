@@ -86,6 +86,7 @@ final class Calculator {
             case "max" -> values.stream().mapToDouble(each -> each).max().orElseThrow();
             case "sqrt" -> Math.sqrt(first);
             case "log10" -> Math.log10(first);
+            case "exp" -> Math.exp(first);
             case "ln" -> Math.log(first);
             case "floor" -> Math.floor(first);
             case "normal" -> normal(first);

@@ -162,7 +162,8 @@ class BuildReaderTest {
                         "part: tarn-6",
                         "part: »tarn-5",
                         "lines[1].part: found \"tarn-5\", expected a part that is still in the"
-                                + " catalogue; use the catalogue that the build was made from, or"
+                                + " catalogue; name the catalogue that the build was made from (and"
+                                + " for replace the newer one with --against), or"
                                 + " another part"),
                 value(
                         "part: tarn-6",

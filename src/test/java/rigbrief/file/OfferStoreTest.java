@@ -147,22 +147,6 @@ class OfferStoreTest {
         return steps.size();
     }
 
-    /** Throws after so many steps, as a killed program would stop there. */
-    private static final class Countdown implements SafeWriter.Watch {
-        private int left;
-
-        Countdown(int left) {
-            this.left = left;
-        }
-
-        @Override
-        public void done(Path target, SafeWriter.Step step) throws IOException {
-            if (left-- == 0) {
-                throw new IOException("broken off");
-            }
-        }
-    }
-
     /** What anybody can see of a catalogue's offers. */
     private record State(List<Offer> offers, String digest, List<PriceHistory.Series> history) {
         static State of(Path folder) throws BadInput {

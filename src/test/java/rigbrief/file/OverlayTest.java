@@ -15,11 +15,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rigbrief.catalogue.Catalogue;
 import rigbrief.catalogue.FrameRate;
+import rigbrief.catalogue.FrameRate.Shape;
 import rigbrief.catalogue.PartRates;
 import rigbrief.catalogue.TaskTime;
 import rigbrief.catalogue.Workload;
 import rigbrief.diagnostic.BadInput;
 import rigbrief.diagnostic.Fault;
+import rigbrief.fixture.WorkloadFixture;
+import rigbrief.part.Drive;
 import rigbrief.part.Graphics;
 import rigbrief.part.Processor;
 
@@ -52,6 +55,20 @@ class OverlayTest {
     }
 
     @Test
+    void an_overlay_that_was_not_written_to_its_end_is_refused() throws Exception {
+        List<Workload> workloads = stacked(base).workloads();
+        OverlayWriter.write(overlay, workloads, List.of(), List.of(), false);
+        Files.writeString(overlay.resolve(OverlayWriter.UNFINISHED), "");
+
+        assertThatThrownBy(() -> stacked(base, overlay))
+                .isInstanceOf(BadInput.class)
+                .hasMessageContaining("broken off");
+
+        OverlayWriter.write(overlay, workloads, List.of(), List.of(), true);
+        assertThat(stacked(base, overlay).workloads()).isEqualTo(workloads);
+    }
+
+    @Test
     void every_workload_of_the_sample_comes_back_as_it_was_written() throws Exception {
         Path sample = Path.of("catalog-sample");
         List<Workload> workloads = stacked(sample).workloads();
@@ -65,20 +82,13 @@ class OverlayTest {
     void rates_stand_in_place_of_those_of_the_sheets_and_the_rest_stays() throws Exception {
         List<PartRates> rates =
                 List.of(
-                        new PartRates(
+                        PartRates.ofCard(
                                 "gill-8",
                                 OptionalDouble.of(19.2),
                                 AS_LISTED,
-                                OptionalDouble.of(8.5),
-                                AS_LISTED,
-                                AS_LISTED),
-                        new PartRates(
-                                "tarn-6",
-                                AS_LISTED,
-                                AS_LISTED,
-                                AS_LISTED,
-                                OptionalDouble.of(104.25),
-                                AS_LISTED));
+                                OptionalDouble.of(8.5)),
+                        PartRates.ofProcessor("tarn-6", OptionalDouble.of(104.25), AS_LISTED),
+                        PartRates.ofDrive("mere-1t", OptionalDouble.of(2_345.4), AS_LISTED));
 
         OverlayWriter.write(overlay, stacked(base).workloads(), rates, List.of(), false);
 
@@ -88,6 +98,36 @@ class OverlayTest {
         assertThat(card).isEqualTo(listed.rated(19.2, listed.bandwidthGbs(), 8.5));
         assertThat(processor.rateSingle()).isEqualTo(104.25);
         assertThat(processor.rateAll()).isEqualTo(640);
+        Drive drive = (Drive) stacked(base, overlay).part("mere-1t").orElseThrow();
+        Drive asListed = (Drive) stacked(base).part("mere-1t").orElseThrow();
+        assertThat(drive).isEqualTo(asListed.rated(2_345, asListed.writeMbs()));
+    }
+
+    @Test
+    void a_title_may_say_how_its_frame_times_come_together() throws Exception {
+        FrameRate plain = (FrameRate) stacked(base).workload("sunken-lanes").orElseThrow();
+        FrameRate shaped = WorkloadFixture.shaped(plain, new Shape(6.5, 0.08, 3.25));
+
+        OverlayWriter.write(overlay, List.of(shaped), List.of(), List.of(), false);
+
+        FrameRate read = (FrameRate) stacked(base, overlay).workload("sunken-lanes").orElseThrow();
+        assertThat(plain.shape()).isEqualTo(new Shape(4, 0.12, 2));
+        assertThat(read.shape()).isEqualTo(new Shape(6.5, 0.08, 3.25));
+    }
+
+    @Test
+    void a_shape_out_of_range_is_refused() throws Exception {
+        FrameRate plain = (FrameRate) stacked(base).workload("sunken-lanes").orElseThrow();
+        FrameRate shaped = WorkloadFixture.shaped(plain, new Shape(0.5, 0.6, 21));
+
+        OverlayWriter.write(overlay, List.of(shaped), List.of(), List.of(), false);
+
+        assertThat(faults(base, overlay))
+                .filteredOn(line -> line.contains("shape"))
+                .hasSize(3)
+                .anyMatch(line -> line.contains("overlap: found \"0.5\""))
+                .anyMatch(line -> line.contains("spread: found \"0.6\""))
+                .anyMatch(line -> line.contains("overflow-penalty: found \"21\""));
     }
 
     @Test
@@ -161,7 +201,7 @@ class OverlayTest {
                         overlay.resolve("workloads.yaml")
                                 + ":2:9: workloads[0].id: found \"map-rom\", expected a workload of the catalogue: sunken-lanes, vault-drawing, map-room; did you mean map-room?",
                         overlay.resolve("rates.csv")
-                                + ":2:1: part: found \"gil-8\", expected the id of a processor or card of the catalogue: tarn-6, gill-8; did you mean gill-8?",
+                                + ":2:1: part: found \"gil-8\", expected the id of a processor, card or drive of the catalogue: tarn-6, gill-8, mere-1t; did you mean gill-8?",
                         overlay.resolve("rates.csv")
                                 + ":4:8: tflops: found \"3\", expected no such rate of a processor; leave the cell empty",
                         overlay.resolve("rates.csv")

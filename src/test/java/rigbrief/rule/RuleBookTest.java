@@ -124,4 +124,28 @@ class RuleBookTest {
             assertThat(rule.reads().isEmpty()).as(rule.info().id()).isEqualTo(missingParts);
         }
     }
+
+    /** What one part breaks, or a sum that only grows, no later part can mend. */
+    @Test
+    void what_nothing_can_mend_is_decided_early() {
+        for (String id :
+                List.of(
+                        "avoid",
+                        "ceiling",
+                        "colour",
+                        "display-wanted",
+                        "lighting",
+                        "mass",
+                        "system-licence")) {
+            assertThat(Rules.byId(id).orElseThrow().decidesEarly()).as(id).isTrue();
+        }
+    }
+
+    /** Every further part draws power and wants plugs; a drive can only take a slot away. */
+    @Test
+    void what_further_parts_only_worsen_is_said() {
+        for (String id : List.of("slot-place", "supply-connectors", "supply-load", "supply-peak")) {
+            assertThat(Rules.byId(id).orElseThrow().onlyWorsenedBy()).as(id).isNotEmpty();
+        }
+    }
 }

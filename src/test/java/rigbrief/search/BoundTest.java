@@ -8,12 +8,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import rigbrief.brief.Brief;
 import rigbrief.catalogue.Catalogue;
+import rigbrief.catalogue.FrameRate;
+import rigbrief.catalogue.FrameRate.Shape;
+import rigbrief.catalogue.Workload;
 import rigbrief.file.BriefReader;
 import rigbrief.file.CatalogueReader;
+import rigbrief.file.OverlayWriter;
+import rigbrief.fixture.WorkloadFixture;
 import rigbrief.part.Slot;
 import rigbrief.presolve.Candidate;
 import rigbrief.presolve.Dominance;
@@ -40,7 +46,35 @@ class BoundTest {
             })
     void no_bound_on_the_way_to_a_sound_build_is_below_that_build(String scenario)
             throws Exception {
-        Problem problem = problem(scenario);
+        check(problem(scenario, sample()));
+    }
+
+    /** Titles whose frame times come together each in its own way. */
+    @ParameterizedTest
+    @ValueSource(strings = {"potter", "competitor", "streamer"})
+    void shapes_of_titles_leave_the_bounds_true(String scenario, @TempDir Path overlay)
+            throws Exception {
+        List<Workload> shaped = new ArrayList<>();
+        Random random = new Random(5);
+        for (Workload workload : sample().workloads()) {
+            shaped.add(workload instanceof FrameRate title ? shaped(title, random) : workload);
+        }
+        OverlayWriter.write(overlay, shaped, List.of(), List.of(), false);
+        List<Path> both = List.of(Path.of("catalog-sample"), overlay);
+
+        check(problem(scenario, CatalogueReader.readNoted(both).catalogue()));
+    }
+
+    private static FrameRate shaped(FrameRate title, Random random) {
+        return WorkloadFixture.shaped(
+                title,
+                new Shape(
+                        1 + 12 * random.nextDouble(),
+                        0.3 * random.nextDouble(),
+                        5 * random.nextDouble()));
+    }
+
+    private static void check(Problem problem) {
         List<Standing> builds = builds(problem);
 
         for (Objective objective :
@@ -75,10 +109,14 @@ class BoundTest {
                 .allMatch(choice -> looked.get(choice.slot()).contains(choice));
     }
 
-    private static Problem problem(String scenario) throws Exception {
+    private static Catalogue sample() throws Exception {
         sample = sample == null ? CatalogueReader.read(Path.of("catalog-sample")) : sample;
-        Brief brief = BriefReader.read(Path.of("scenarios", scenario + ".yaml"), sample);
-        return SearchSpace.of(brief, sample).within(brief.ceiling().minorUnits());
+        return sample;
+    }
+
+    private static Problem problem(String scenario, Catalogue catalogue) throws Exception {
+        Brief brief = BriefReader.read(Path.of("scenarios", scenario + ".yaml"), catalogue);
+        return SearchSpace.of(brief, catalogue).within(brief.ceiling().minorUnits());
     }
 
     /** Sound builds around a cheap one and a good one, by changing one to three slots at random. */

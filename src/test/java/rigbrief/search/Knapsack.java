@@ -108,7 +108,8 @@ final class Knapsack {
                 .offer(id, KESTREL, BigDecimal.valueOf(item.weight(), 2).toPlainString());
     }
 
-    private static PartFixture<?, ?> fixture(Slot slot) {
+    /** A part for a slot. */
+    static PartFixture<?, ?> fixture(Slot slot) {
         return switch (slot) {
             case PROCESSOR -> ProcessorFixture.aProcessor();
             case BOARD -> BoardFixture.aBoard();

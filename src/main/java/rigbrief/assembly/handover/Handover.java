@@ -33,7 +33,11 @@ public record Handover(
      * @throws IllegalArgumentException when a required slot is empty
      */
     public static Handover of(BuildRecord filed, Brief brief, Catalogue catalogue) {
-        Bench bench = Bench.of(brief, catalogue, filed.build());
+        return of(filed, Bench.of(brief, catalogue, filed.build()));
+    }
+
+    /** The handover of a filed build that is judged already. */
+    public static Handover of(BuildRecord filed, Bench bench) {
         return new Handover(
                 bench,
                 filed.lines().stream().map(line -> PartPassport.of(line, filed)).toList(),

@@ -69,7 +69,12 @@ public record OrderList(
      * @throws IllegalArgumentException when a required slot is empty
      */
     public static OrderList of(BuildRecord filed, Brief brief, Catalogue catalogue) {
-        Bench bench = Bench.of(brief, catalogue, filed.build());
+        return of(filed, Bench.of(brief, catalogue, filed.build()));
+    }
+
+    /** The order list of a filed build that is judged already. */
+    public static OrderList of(BuildRecord filed, Bench bench) {
+        Brief brief = bench.brief();
         Cost cost = bench.it().cost();
         List<OrderLine> lines = new ArrayList<>();
         for (Cost.Line line : cost.lines()) {
@@ -82,7 +87,7 @@ public record OrderList(
         for (int i = 0; i < lines.size(); i++) {
             lines.set(i, lines.get(i).ranked(i + 1));
         }
-        List<SupplierOrder> orders = bySupplier(lines, catalogue);
+        List<SupplierOrder> orders = bySupplier(lines, bench.it().catalogue());
         Money none = Money.zero(brief.currency());
         return new OrderList(
                 orders,

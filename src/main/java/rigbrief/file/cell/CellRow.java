@@ -23,12 +23,33 @@ import rigbrief.quantity.Power;
  * stand-in.
  */
 public final class CellRow implements Cells {
-    /** Entries of lists repeat all through a catalogue: each text of a column is read once. */
+    /**
+     * Entries repeat all through a catalogue: each text of a column is read once, and what it says
+     * is held once.
+     */
     public static final class Memo {
-        private final Map<String, Map<String, Object>> byColumn = new HashMap<>();
+        /** A column with more texts than this is one of names, of which hardly any comes again. */
+        private static final int MOST_TEXTS = 4_096;
 
-        private Map<String, Object> of(String column) {
-            return byColumn.computeIfAbsent(column, any -> new HashMap<>());
+        private final Map<String, Map<String, Object>> lists = new HashMap<>();
+        private final Map<String, Map<String, Object>> facts = new HashMap<>();
+        private final Map<String, Map<String, String>> texts = new HashMap<>();
+
+        private Map<String, Object> lists(String column) {
+            return lists.computeIfAbsent(column, any -> new HashMap<>());
+        }
+
+        private Map<String, Object> facts(String column) {
+            return facts.computeIfAbsent(column, any -> new HashMap<>());
+        }
+
+        private String text(String column, String text) {
+            Map<String, String> known = texts.computeIfAbsent(column, any -> new HashMap<>());
+            String kept = known.get(text);
+            if (kept == null && known.size() < MOST_TEXTS) {
+                known.put(text, text);
+            }
+            return kept == null ? text : kept;
         }
     }
 
@@ -64,7 +85,7 @@ public final class CellRow implements Cells {
     @Override
     public String text(String column) {
         String text = required(column, () -> Expectation.TEXT);
-        return text == null ? "" : printable(column, text);
+        return text == null ? "" : memo.text(column, printable(column, text));
     }
 
     @Override
@@ -187,8 +208,28 @@ public final class CellRow implements Cells {
 
     @Override
     public <E extends Enum<E> & Word> Fact<Tally<E>> tally(String column, Class<E> words) {
-        return maybeList(column, entry -> Entries.counted(entry, words))
-                .map(counts -> Entries.tally(counts, column, row));
+        String text = row.cell(column);
+        if (empty(text)) {
+            return Fact.notStated(id, column);
+        }
+        Map<String, Object> known = memo.facts(column);
+        @SuppressWarnings("unchecked") // one column has one set of words
+        Fact<Tally<E>> kept = (Fact<Tally<E>>) known.get(text);
+        return kept == null ? counted(column, text, words, known) : kept;
+    }
+
+    private <E extends Enum<E> & Word> Fact<Tally<E>> counted(
+            String column, String text, Class<E> words, Map<String, Object> known) {
+        boolean none = text.equals("none");
+        List<Map.Entry<E, Integer>> counts =
+                none ? List.of() : entries(column, text, entry -> Entries.counted(entry, words));
+        Tally<E> tally = Entries.tally(counts, column, row);
+        Fact<Tally<E>> read = Fact.of(tally);
+        // An entry that could not be read, or stood there twice, is told again for the next row.
+        if (tally.counts().size() == (none ? 0 : Entries.count(text))) {
+            known.put(text, read);
+        }
+        return read;
     }
 
     @Override
@@ -212,7 +253,7 @@ public final class CellRow implements Cells {
 
     @SuppressWarnings("unchecked") // one column has one form, so what it kept is of the form's type
     private <T> List<T> once(String column, String text, int entries, Supplier<List<T>> reading) {
-        Map<String, Object> known = memo.of(column);
+        Map<String, Object> known = memo.lists(column);
         Object kept = known.get(text);
         if (kept != null) {
             return (List<T>) kept;
@@ -226,10 +267,23 @@ public final class CellRow implements Cells {
     }
 
     private <T> Fact<T> fact(String column, int least, int most, IntFunction<T> quantity) {
-        OptionalInt amount = maybeWhole(column, least, most);
-        return amount.isPresent()
-                ? Fact.of(quantity.apply(amount.getAsInt()))
-                : Fact.notStated(id, column);
+        String text = row.cell(column);
+        if (empty(text)) {
+            return Fact.notStated(id, column);
+        }
+        Map<String, Object> known = memo.facts(column);
+        @SuppressWarnings("unchecked") // one column has one quantity
+        Fact<T> kept = (Fact<T>) known.get(text);
+        if (kept != null) {
+            return kept;
+        }
+        OptionalInt amount = parseWhole(column, text, least, most, true);
+        if (amount.isEmpty()) {
+            return Fact.notStated(id, column);
+        }
+        Fact<T> read = Fact.of(quantity.apply(amount.getAsInt()));
+        known.put(text, read);
+        return read;
     }
 
     private OptionalInt parseWhole(String column, String text, int least, int most, boolean may) {

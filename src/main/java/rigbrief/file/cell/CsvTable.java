@@ -39,6 +39,9 @@ public final class CsvTable implements Row {
     private final List<String> texts = new ArrayList<>();
     private final List<JsonLocation> places = new ArrayList<>();
     private final List<String> lost = new ArrayList<>();
+    private final List<String> asked = new ArrayList<>();
+    private final List<Integer> askedAt = new ArrayList<>();
+    private int nextAsked;
     private int width;
 
     private CsvTable(String file, String text, char delimiter, Faults faults) throws IOException {
@@ -128,7 +131,7 @@ public final class CsvTable implements Row {
 
     @Override
     public String cell(String column) {
-        Integer index = indexByHeader.get(column);
+        Integer index = place(column);
         if (index == null) {
             return "";
         }
@@ -138,6 +141,21 @@ public final class CsvTable implements Row {
             return null;
         }
         return text;
+    }
+
+    /** Every row is asked for the same columns in the same order, by the same words. */
+    @SuppressWarnings("ReferenceEquality") // another word of the same letters is looked up
+    private Integer place(String column) {
+        if (nextAsked < asked.size() && asked.get(nextAsked) == column) {
+            return askedAt.get(nextAsked++);
+        }
+        Integer index = indexByHeader.get(column);
+        if (nextAsked == asked.size()) {
+            asked.add(column);
+            askedAt.add(index);
+            nextAsked++;
+        }
+        return index;
     }
 
     @Override
@@ -182,6 +200,7 @@ public final class CsvTable implements Row {
     private boolean readRow() throws IOException {
         texts.clear();
         places.clear();
+        nextAsked = 0;
         if (parser.nextToken() != JsonToken.START_ARRAY) {
             return false;
         }

@@ -46,7 +46,8 @@ record Trial(
             SceneMix.Rates rates =
                     FrameModel.rates(
                             FrameModel.scenes(title, load(title, machine), machine),
-                            title.engineCapFps().orElse(Double.POSITIVE_INFINITY));
+                            title.engineCapFps().orElse(Double.POSITIVE_INFINITY),
+                            title.shape().spread());
             figures.put(name + AVERAGE, Math.max(NEXT_TO_NOTHING_FPS, rates.averagePerS()));
             figures.put(name + LOW, Math.max(NEXT_TO_NOTHING_FPS, rates.lowPerS()));
         } else if (workload instanceof TaskTime task) {

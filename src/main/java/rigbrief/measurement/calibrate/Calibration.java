@@ -19,6 +19,7 @@ import rigbrief.part.Kind;
  * @param errors of all measurements
  * @param demands demands of the workloads measured, in the catalogue's order
  * @param rates rates of the parts measured, by kind, in the catalogue's order
+ * @param shapes how titles hang on memory and how their frames spread, in the catalogue's order
  * @param lows what 1 % lows were measured over what is predicted; empty of meaning for none
  * @param misSet machines that run unlike their parts
  * @param outliers measurements that disagree with all others, furthest first
@@ -38,6 +39,7 @@ public record Calibration(
         ErrorTable errors,
         List<DemandFit> demands,
         List<RateFit> rates,
+        List<ShapeFit> shapes,
         Lows lows,
         List<MisSet> misSet,
         List<Outlier> outliers,
@@ -49,6 +51,7 @@ public record Calibration(
     public Calibration {
         demands = List.copyOf(demands);
         rates = List.copyOf(rates);
+        shapes = List.copyOf(shapes);
         misSet = List.copyOf(misSet);
         outliers = List.copyOf(outliers);
         dominant = List.copyOf(dominant);
@@ -107,7 +110,7 @@ public record Calibration(
     }
 
     /**
-     * How 1 % lows came out, which are not fitted where there is an average.
+     * How 1 % lows came out; where there is an average only the spread is fitted to them.
      *
      * @param count how many were measured
      * @param medianRatio median of measured over predicted, after the fit

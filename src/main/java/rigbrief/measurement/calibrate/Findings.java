@@ -26,9 +26,6 @@ import rigbrief.part.Part;
 
 /** Reads findings off a fit: figures, machines, measurements. */
 final class Findings {
-    /** A figure whose error is this much of its prior's was not found, only repeated. */
-    private static final double UNINFORMED = 0.8;
-
     /** A piece this far from its model is no piece but a setting. Common practice. */
     private static final double MIS_SET_LOG = 0.10;
 
@@ -58,6 +55,7 @@ final class Findings {
     private final FitResult fit;
     private final double quantile;
     private final Residuals residuals;
+    private final ShapeFinder shapes;
     private final Map<Unknown, Integer> index = new LinkedHashMap<>();
     private final List<MisSet> misSet;
 
@@ -75,6 +73,7 @@ final class Findings {
         this.fit = fit;
         this.quantile = quantile;
         this.residuals = new Residuals(observations, equations, fit);
+        this.shapes = new ShapeFinder(catalogue, observations, equations, fit, quantile);
         List<Unknown> unknowns = equations.unknowns();
         for (int i = 0; i < unknowns.size(); i++) {
             index.put(unknowns.get(i), i);
@@ -85,6 +84,7 @@ final class Findings {
     Calibration calibration(List<Measurement> impossible) {
         List<DemandFit> demands = demands();
         List<RateFit> rates = rates();
+        List<ShapeFit> shaped = shapes.shapes();
         return new Calibration(
                 catalogue,
                 terms,
@@ -95,13 +95,14 @@ final class Findings {
                 residuals.errors(i -> true),
                 demands,
                 rates,
+                shaped,
                 lows(),
                 misSet,
                 outliers(),
                 dominant(),
                 impossible,
                 rates.stream().filter(it -> it.machines() == 1).map(RateFit::part).toList(),
-                Refitted.workloads(catalogue, demands),
+                Refitted.workloads(catalogue, demands, shaped),
                 Refitted.rates(catalogue, rates));
     }
 
@@ -180,9 +181,18 @@ final class Findings {
                                     machinesByPart
                                             .computeIfAbsent(card, any -> new LinkedHashSet<>())
                                             .add(machine));
+            if (each.speed().works(Channel.DRIVE)) {
+                each.part(Channel.DRIVE)
+                        .ifPresent(
+                                drive ->
+                                        machinesByPart
+                                                .computeIfAbsent(
+                                                        drive, any -> new LinkedHashSet<>())
+                                                .add(machine));
+            }
         }
         List<RateFit> rates = new ArrayList<>();
-        for (Kind kind : List.of(Kind.PROCESSOR, Kind.GRAPHICS)) {
+        for (Kind kind : List.of(Kind.PROCESSOR, Kind.GRAPHICS, Kind.DRIVE)) {
             for (Part part : catalogue.parts(kind)) {
                 Set<String> machines = machinesByPart.get(part.id());
                 if (machines != null) {
@@ -215,8 +225,7 @@ final class Findings {
     }
 
     private Standing standing(Unknown unknown, int at) {
-        boolean informed = fit.error(at) < UNINFORMED * terms.prior(unknown).sigma();
-        return informed ? Standing.FITTED : Standing.KEPT;
+        return Standing.of(fit.error(at), terms.prior(unknown).sigma());
     }
 
     private Estimate estimate(int at) {
@@ -277,10 +286,12 @@ final class Findings {
         List<Double> ratios = new ArrayList<>();
         for (int i = 0; i < observations.size(); i++) {
             Measurement measured = observations.get(i).measured();
-            if (measured.averageFps().isPresent() && measured.lowFps().isPresent()) {
-                FrameRate title = (FrameRate) catalogue.workload(measured.workload()).orElseThrow();
-                Speed low = FrameSpeed.of(title, measured, true);
-                ratios.add(Math.log(measured.lowFps().getAsDouble()) - equations.log(i, low, at));
+            if (observations.get(i).hasBothRates()) {
+                FrameRate title = (FrameRate) observations.get(i).workload();
+                FrameSpeed speed = (FrameSpeed) observations.get(i).speed();
+                double[] loads = equations.loads(i, at);
+                double expected = speed.log(loads) + speed.logLowShare(shapes.spread(title), loads);
+                ratios.add(Math.log(measured.lowFps().getAsDouble()) - expected);
             }
         }
         ratios.sort(null);

@@ -8,9 +8,11 @@ import rigbrief.assess.FrameModel;
 import rigbrief.assess.FrameModel.SceneTime;
 import rigbrief.assess.MachineRates;
 import rigbrief.catalogue.FrameRate;
+import rigbrief.catalogue.FrameRate.Shape;
 import rigbrief.measurement.Measurement;
 import rigbrief.measurement.Rig;
 import rigbrief.model.speed.FrameTime;
+import rigbrief.model.speed.SceneMix;
 import rigbrief.part.Resolution;
 
 /**
@@ -30,6 +32,7 @@ final class FrameSpeed implements Speed {
     private final double[] processorS;
     private final double[] shares;
     private final double capFps;
+    private final Shape shape;
     private final boolean ofLow;
 
     private FrameSpeed(
@@ -37,6 +40,7 @@ final class FrameSpeed implements Speed {
             List<SceneTime> doubled,
             List<SceneTime> doubledRays,
             double capFps,
+            Shape shape,
             boolean ofLow) {
         int count = plain.size();
         this.scenes = plain.toArray(new SceneTime[0]);
@@ -54,6 +58,7 @@ final class FrameSpeed implements Speed {
             shares[i] = scenes[i].scene().share();
         }
         this.capFps = capFps;
+        this.shape = shape;
         this.ofLow = ofLow;
     }
 
@@ -73,6 +78,7 @@ final class FrameSpeed implements Speed {
                 FrameModel.scenes(title, load, RigRates.slowed(machine, 2, 2)),
                 FrameModel.scenes(title, load, RigRates.slowed(machine, 1, 2)),
                 cap.orElse(Double.POSITIVE_INFINITY),
+                title.shape(),
                 ofLow);
     }
 
@@ -83,6 +89,7 @@ final class FrameSpeed implements Speed {
                     case GRAPHICS -> graphicsS;
                     case RAYS -> raysS;
                     case PROCESSOR -> processorS;
+                    case DRIVE -> new double[0];
                 };
         double sum = 0;
         for (double time : times) {
@@ -102,26 +109,42 @@ final class FrameSpeed implements Speed {
     }
 
     @Override
-    public double log(double graphics, double rays, double processor) {
-        double[] frameS = frameS(Math.exp(graphics), Math.exp(rays), Math.exp(processor));
-        return Math.log(ofLow ? low(frameS) : FrameModel.averageFps(frameS, shares, capFps));
+    public double log(double... loads) {
+        double[] frameS = frameS(loads);
+        return Math.log(
+                ofLow
+                        ? rates(frameS, shape.spread()).lowPerS()
+                        : FrameModel.averageFps(frameS, shares, capFps, shape.spread()));
     }
 
-    private double[] frameS(double graphics, double rays, double processor) {
+    /**
+     * The natural logarithm of the 1 % low over the average.
+     *
+     * @param spread of frame times within a scene
+     * @param loads as in {@link #log}
+     */
+    double logLowShare(double spread, double... loads) {
+        SceneMix.Rates rates = rates(frameS(loads), spread);
+        return Math.log(rates.lowPerS() / rates.averagePerS());
+    }
+
+    private double[] frameS(double[] loads) {
+        double graphics = Math.exp(loads[Channel.GRAPHICS.ordinal()]);
+        double rays = Math.exp(loads[Channel.RAYS.ordinal()]);
+        double processor = Math.exp(loads[Channel.PROCESSOR.ordinal()]);
         double[] times = new double[scenes.length];
         for (int i = 0; i < times.length; i++) {
             double cardS = graphicsS[i] * graphics + raysS[i] * rays + fixedS[i];
-            times[i] =
-                    FrameTime.together(cardS, processorS[i] * processor, FrameTime.USUAL_OVERLAP);
+            times[i] = FrameTime.together(cardS, processorS[i] * processor, shape.overlap());
         }
         return times;
     }
 
-    private double low(double[] frameS) {
+    private SceneMix.Rates rates(double[] frameS, double spread) {
         List<SceneTime> times = new ArrayList<>(scenes.length);
         for (int i = 0; i < scenes.length; i++) {
             times.add(new SceneTime(scenes[i].scene(), 0, 0, 0, frameS[i]));
         }
-        return FrameModel.rates(times, capFps).lowPerS();
+        return FrameModel.rates(times, capFps, spread);
     }
 }

@@ -8,6 +8,7 @@ import rigbrief.catalogue.Catalogue;
 import rigbrief.catalogue.FrameRate;
 import rigbrief.catalogue.FrameRate.FrameWork;
 import rigbrief.catalogue.FrameRate.PerPixel;
+import rigbrief.catalogue.FrameRate.Shape;
 import rigbrief.catalogue.PartRates;
 import rigbrief.catalogue.TaskTime;
 import rigbrief.catalogue.Workload;
@@ -15,20 +16,23 @@ import rigbrief.catalogue.Workload.Fitted;
 import rigbrief.measurement.calibrate.Calibration.ChannelFit;
 import rigbrief.measurement.calibrate.Calibration.DemandFit;
 import rigbrief.measurement.calibrate.Calibration.RateFit;
+import rigbrief.part.Drive;
 import rigbrief.part.Graphics;
+import rigbrief.part.Part;
 import rigbrief.part.Processor;
 
 /** The catalogue's figures with the factors that a fit found for them. */
 final class Refitted {
     private Refitted() {}
 
-    static List<Workload> workloads(Catalogue catalogue, List<DemandFit> demands) {
+    static List<Workload> workloads(
+            Catalogue catalogue, List<DemandFit> demands, List<ShapeFit> shapes) {
         List<Workload> workloads = new ArrayList<>();
         for (DemandFit demand : demands) {
             Workload listed = catalogue.workload(demand.workload()).orElseThrow();
             workloads.add(
                     listed instanceof FrameRate title
-                            ? title(title, demand)
+                            ? title(title, demand, shapes)
                             : task((TaskTime) listed, demand));
         }
         return workloads;
@@ -44,7 +48,16 @@ final class Refitted {
         return found.map(ChannelFit::applied).orElse(1.0);
     }
 
-    private static FrameRate title(FrameRate listed, DemandFit demand) {
+    private static double figure(
+            FrameRate listed, List<ShapeFit> shapes, ShapeFigure figure, double otherwise) {
+        return shapes.stream()
+                .filter(it -> it.workload().equals(listed.id()) && it.figure() == figure)
+                .mapToDouble(ShapeFit::applied)
+                .findFirst()
+                .orElse(otherwise);
+    }
+
+    private static FrameRate title(FrameRate listed, DemandFit demand, List<ShapeFit> shapes) {
         double graphics = factor(demand.channels(), Channel.GRAPHICS);
         double rays = factor(demand.channels(), Channel.RAYS);
         double processor = factor(demand.channels(), Channel.PROCESSOR);
@@ -64,13 +77,17 @@ final class Refitted {
                         scaled(work.rays(), rays),
                         work.serial() * processor,
                         work.parallel() * processor,
-                        work.memoryExponent()),
+                        figure(listed, shapes, ShapeFigure.MEMORY_EXPONENT, work.memoryExponent())),
                 listed.referencePreset(),
                 listed.presets(),
                 listed.rays(),
                 listed.upscaling(),
                 listed.scenes(),
-                listed.settings());
+                listed.settings(),
+                new Shape(
+                        listed.shape().overlap(),
+                        figure(listed, shapes, ShapeFigure.SPREAD, listed.shape().spread()),
+                        listed.shape().overflowPenalty()));
     }
 
     private static PerPixel scaled(PerPixel amount, double factor) {
@@ -79,6 +96,7 @@ final class Refitted {
 
     private static TaskTime task(TaskTime listed, DemandFit demand) {
         double processor = factor(demand.channels(), Channel.PROCESSOR);
+        double drive = factor(demand.channels(), Channel.DRIVE);
         return new TaskTime(
                 listed.id(),
                 listed.title(),
@@ -90,8 +108,8 @@ final class Refitted {
                 listed.serial() * processor,
                 listed.parallel() * processor,
                 listed.gflop() * factor(demand.channels(), Channel.GRAPHICS),
-                listed.readGb(),
-                listed.writeGb());
+                listed.readGb() * drive,
+                listed.writeGb() * drive);
     }
 
     static List<PartRates> rates(Catalogue catalogue, List<RateFit> fits) {
@@ -105,24 +123,26 @@ final class Refitted {
     }
 
     private static PartRates rates(Catalogue catalogue, RateFit fit) {
-        if (catalogue.part(fit.part()).orElseThrow() instanceof Graphics card) {
+        Part part = catalogue.part(fit.part()).orElseThrow();
+        if (part instanceof Graphics card) {
             double graphics = factor(fit.channels(), Channel.GRAPHICS);
-            double rays = factor(fit.channels(), Channel.RAYS);
-            return new PartRates(
+            return PartRates.ofCard(
                     fit.part(),
                     changed(card.tflops(), graphics),
                     changed(card.bandwidthGbs(), graphics),
-                    changed(card.rayRate(), rays),
-                    OptionalDouble.empty(),
-                    OptionalDouble.empty());
+                    changed(card.rayRate(), factor(fit.channels(), Channel.RAYS)));
         }
-        Processor processor = (Processor) catalogue.part(fit.part()).orElseThrow();
+        if (part instanceof Drive drive) {
+            double factor = factor(fit.channels(), Channel.DRIVE);
+            return PartRates.ofDrive(
+                    fit.part(),
+                    changed(drive.readMbs(), factor),
+                    changed(drive.writeMbs(), factor));
+        }
+        Processor processor = (Processor) part;
         double factor = factor(fit.channels(), Channel.PROCESSOR);
-        return new PartRates(
+        return PartRates.ofProcessor(
                 fit.part(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
                 changed(processor.rateSingle(), factor),
                 changed(processor.rateAll(), factor));
     }

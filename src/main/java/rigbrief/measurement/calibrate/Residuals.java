@@ -22,7 +22,9 @@ final class Residuals {
         leftOut = new double[count];
         newMachine = new double[count];
         for (int i = 0; i < count; i++) {
-            before[i] = observations.get(i).log() - observations.get(i).speed().log(0, 0, 0);
+            before[i] =
+                    observations.get(i).log()
+                            - observations.get(i).speed().log(new double[Channel.values().length]);
             after[i] = fit.residual(i);
             leftOut[i] = fit.residualLeftOut(i);
         }

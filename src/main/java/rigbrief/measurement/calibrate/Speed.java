@@ -11,9 +11,7 @@ interface Speed {
     /**
      * The natural logarithm of what would be measured: a rate in 1/s, or a time in s.
      *
-     * @param graphics logarithm of the graphics demand over the rate, 0 as the catalogue has both
-     * @param rays the same of ray work
-     * @param processor the same of processor work
+     * @param loads by channel, logarithm of the demand over the rate, 0 as the catalogue has both
      */
-    double log(double graphics, double rays, double processor);
+    double log(double... loads);
 }

@@ -9,10 +9,18 @@ public enum Standing {
     /** The measurements can't tell it from other figures, so it stays. */
     HELD("held");
 
+    /** A figure whose error is this much of its prior's was not found, only repeated. */
+    private static final double UNINFORMED = 0.8;
+
     private final String word;
 
     Standing(String word) {
         this.word = word;
+    }
+
+    /** Whether measurements say more of a figure than was held of it before. */
+    static Standing of(double error, double priorSigma) {
+        return error < UNINFORMED * priorSigma ? FITTED : KEPT;
     }
 
     /** The word files and pages use. */

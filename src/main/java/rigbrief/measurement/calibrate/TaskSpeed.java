@@ -5,8 +5,8 @@ import rigbrief.catalogue.TaskTime;
 import rigbrief.measurement.Rig;
 
 /**
- * A task's time as the speed model sees it: computing on processor and card, which demands and
- * rates scale, and what the drive takes.
+ * A task's time as the speed model sees it: computing on processor and card and moving data on the
+ * drive, which demands and rates scale.
  *
  * @param graphicsS the card's share, s
  * @param processorS the processor's share, s
@@ -21,13 +21,18 @@ record TaskSpeed(double graphicsS, double processorS, double driveS) implements 
                 stages.readS() + stages.writeS());
     }
 
+    private double listedS(Channel channel) {
+        return switch (channel) {
+            case GRAPHICS -> graphicsS;
+            case RAYS -> 0;
+            case PROCESSOR -> processorS;
+            case DRIVE -> driveS;
+        };
+    }
+
     @Override
     public boolean works(Channel channel) {
-        return switch (channel) {
-            case GRAPHICS -> graphicsS > 0;
-            case RAYS -> false;
-            case PROCESSOR -> processorS > 0;
-        };
+        return listedS(channel) > 0;
     }
 
     @Override
@@ -36,7 +41,11 @@ record TaskSpeed(double graphicsS, double processorS, double driveS) implements 
     }
 
     @Override
-    public double log(double graphics, double rays, double processor) {
-        return Math.log(graphicsS * Math.exp(graphics) + processorS * Math.exp(processor) + driveS);
+    public double log(double... loads) {
+        double seconds = 0;
+        for (Channel channel : Channel.values()) {
+            seconds += listedS(channel) * Math.exp(loads[channel.ordinal()]);
+        }
+        return Math.log(seconds);
     }
 }

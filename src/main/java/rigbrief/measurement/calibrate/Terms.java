@@ -1,5 +1,6 @@
 package rigbrief.measurement.calibrate;
 
+import rigbrief.catalogue.FrameRate;
 import rigbrief.measurement.fit.Loss;
 import rigbrief.measurement.fit.Prior;
 
@@ -13,6 +14,23 @@ import rigbrief.measurement.fit.Prior;
  * @param loss how measurements are weighed
  */
 public record Terms(double demandSigma, double rateSigma, double pieceSigma, Loss loss) {
+    /**
+     * How far a title's memory exponent may well be off, one standard deviation. Common practice:
+     * titles lie between 0.1 and 0.4.
+     */
+    static final double EXPONENT_SIGMA = 0.10;
+
+    /** Share of a title's spread of frame times by which it may well be off. Common practice. */
+    static final double SPREAD_SHARE = 0.30;
+
+    /** How far a title's spread of frame times may well be off, one standard deviation. */
+    static double spreadSigma(FrameRate title) {
+        return SPREAD_SHARE * Math.max(LEAST_SPREAD, title.shape().spread());
+    }
+
+    /** A title without any spread may still have some. */
+    private static final double LEAST_SPREAD = 0.05;
+
     public Terms {
         if (!(demandSigma > 0 && rateSigma > 0 && pieceSigma > 0)) {
             throw new IllegalArgumentException(
@@ -36,6 +54,7 @@ public record Terms(double demandSigma, double rateSigma, double pieceSigma, Los
         return switch (unknown.sort()) {
             case DEMAND -> Prior.normal(0, demandSigma);
             case RATE -> Prior.normal(0, rateSigma);
+            case MEMORY -> Prior.normal(0, EXPONENT_SIGMA);
             case PIECE -> Prior.longTailed(0, pieceSigma);
         };
     }

@@ -7,6 +7,9 @@ package rigbrief.measurement.fit;
  * observations of many parameters stay small.
  */
 public interface Equations {
+    /** The group of a parameter that any equation may name. */
+    int SHARED = -1;
+
     /** Number of observations. */
     int count();
 
@@ -29,6 +32,20 @@ public interface Equations {
      * @return the observation, in the unit of the model's value
      */
     double observed(int index);
+
+    /**
+     * Which parameters belong to a part of the equations alone, as those of one machine do.
+     *
+     * <p>An equation may name shared parameters and those of one group, never of two. Groups of few
+     * parameters make a large fit quick; the answer does not depend on them.
+     *
+     * @return by parameter: a number from 0, or {@link #SHARED}; without groups all are shared
+     */
+    default int[] groups() {
+        int[] groups = new int[parameters()];
+        java.util.Arrays.fill(groups, SHARED);
+        return groups;
+    }
 
     /** A model's value at a point, with its slopes. */
     final class Line {
@@ -54,19 +71,23 @@ public interface Equations {
             size++;
         }
 
-        double value() {
+        /** The model's value. */
+        public double value() {
             return value;
         }
 
-        int size() {
+        /** Number of slopes named. */
+        public int size() {
             return size;
         }
 
-        int parameter(int i) {
+        /** Parameter of a slope. */
+        public int parameter(int i) {
             return parameters[i];
         }
 
-        double slope(int i) {
+        /** A slope. */
+        public double slope(int i) {
             return slopes[i];
         }
     }

@@ -25,8 +25,8 @@ public final class FitResult {
     private final Scatter scatter;
     private final double[] lossWeights;
     private final int rounds;
-    private final double[][] covariance;
-    private final double[][] working;
+    private final BorderedInverse covariance;
+    private final BorderedInverse working;
     private double spread;
     private double effectiveParameters;
 
@@ -38,15 +38,16 @@ public final class FitResult {
             Scatter scatter,
             double[] lossWeights,
             double[] priorWeights,
-            int rounds) {
+            int rounds,
+            Groups groups) {
         this.form = form;
         this.at = at;
         this.scale = scale;
         this.scatter = scatter;
         this.lossWeights = lossWeights;
         this.rounds = rounds;
-        this.covariance = covariance(loss, priorWeights);
-        this.working = working(priorWeights);
+        this.covariance = covariance(loss, priorWeights, groups);
+        this.working = working(priorWeights, groups);
     }
 
     static FitResult of(
@@ -57,13 +58,15 @@ public final class FitResult {
             Scatter scatter,
             double[] lossWeights,
             double[] priorWeights,
-            int rounds) {
-        return new FitResult(form, at, loss, scale, scatter, lossWeights, priorWeights, rounds);
+            int rounds,
+            Groups groups) {
+        return new FitResult(
+                form, at, loss, scale, scatter, lossWeights, priorWeights, rounds, groups);
     }
 
-    private double[][] covariance(Loss loss, double[] priorWeights) {
+    private BorderedInverse covariance(Loss loss, double[] priorWeights, Groups groups) {
         int size = at.length;
-        double[][] square = new double[size][size];
+        Bordered square = new Bordered(groups);
         for (int row = 0; row < form.count(); row++) {
             form.addSquare(row, 1, square);
         }
@@ -72,13 +75,13 @@ public final class FitResult {
             opinions |= weight > 0;
         }
         effectiveParameters = opinions ? Math.min(size, form.count() / 2.0) : size;
-        double[][] inverse = null;
+        BorderedInverse inverse = null;
         double change = Double.POSITIVE_INFINITY;
         for (int i = 0; i < SETTLING && change > SETTLED; i++) {
             double before = effectiveParameters;
             double variance = variance(loss);
-            inverse = new Cholesky(sum(square, 1 / variance, priorWeights)).inverse();
-            effectiveParameters = opinions ? trace(inverse, square) / variance : size;
+            inverse = square.scaled(1 / variance, priorWeights).eliminated().inverse();
+            effectiveParameters = opinions ? inverse.traceOfProduct(square) / variance : size;
             change = Math.abs(effectiveParameters - before);
         }
         return inverse;
@@ -106,35 +109,12 @@ public final class FitResult {
         return Math.max(spread * spread, Double.MIN_NORMAL);
     }
 
-    private double[][] working(double[] priorWeights) {
-        int size = at.length;
-        double[][] square = new double[size][size];
+    private BorderedInverse working(double[] priorWeights, Groups groups) {
+        Bordered square = new Bordered(groups);
         for (int row = 0; row < form.count(); row++) {
             form.addSquare(row, lossWeights[row] / (scale * scale), square);
         }
-        return new Cholesky(sum(square, 1, priorWeights)).inverse();
-    }
-
-    private static double[][] sum(double[][] square, double factor, double[] diagonal) {
-        double[][] sum = new double[square.length][];
-        for (int i = 0; i < sum.length; i++) {
-            sum[i] = square[i].clone();
-            for (int j = 0; j < sum.length; j++) {
-                sum[i][j] *= factor;
-            }
-            sum[i][i] += diagonal[i];
-        }
-        return sum;
-    }
-
-    private static double trace(double[][] a, double[][] b) {
-        double trace = 0;
-        for (int i = 0; i < a.length; i++) {
-            for (int j = 0; j < a.length; j++) {
-                trace += a[i][j] * b[i][j];
-            }
-        }
-        return trace;
+        return square.scaled(1, priorWeights).eliminated().inverse();
     }
 
     /** A parameter. */
@@ -144,12 +124,12 @@ public final class FitResult {
 
     /** Standard error of a parameter. */
     public double error(int index) {
-        return Math.sqrt(covariance[index][index]);
+        return Math.sqrt(covariance.at(index, index));
     }
 
     /** Covariance of two parameters. */
     public double covariance(int one, int other) {
-        return covariance[one][other];
+        return covariance.at(one, other);
     }
 
     /** Effective number of parameters: those that the observations decide, not the priors. */

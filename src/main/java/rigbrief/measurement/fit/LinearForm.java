@@ -61,12 +61,11 @@ final class LinearForm {
     }
 
     /** Adds a row's outer product of slopes, times a factor, to a symmetric matrix. */
-    void addSquare(int row, double factor, double[][] to) {
+    void addSquare(int row, double factor, Bordered to) {
         for (int i = starts[row]; i < starts[row + 1]; i++) {
-            double[] line = to[index[i]];
             double slope = factor * slopes[i];
             for (int j = starts[row]; j < starts[row + 1]; j++) {
-                line[index[j]] += slope * slopes[j];
+                to.add(index[i], index[j], slope * slopes[j]);
             }
         }
     }
@@ -79,13 +78,12 @@ final class LinearForm {
     }
 
     /** A row's slopes on both sides of a symmetric matrix: variance where that is a covariance. */
-    double between(int row, double[][] matrix, int other) {
+    double between(int row, BorderedInverse matrix, int other) {
         double sum = 0;
         for (int i = starts[row]; i < starts[row + 1]; i++) {
-            double[] line = matrix[index[i]];
             double inner = 0;
             for (int j = starts[other]; j < starts[other + 1]; j++) {
-                inner += line[index[j]] * slopes[j];
+                inner += matrix.at(index[i], index[j]) * slopes[j];
             }
             sum += slopes[i] * inner;
         }

@@ -32,7 +32,7 @@ public record Prior(double centre, double sigma, boolean yields) {
     }
 
     /** Weight of the equation parameter = centre; 0 without an opinion. */
-    double precision() {
+    public double precision() {
         return 1 / (sigma * sigma);
     }
 }

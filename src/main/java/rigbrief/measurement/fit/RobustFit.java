@@ -25,6 +25,7 @@ public final class RobustFit {
     private final Prior[] priors;
     private final double tolerance;
     private final Scatter scatter;
+    private final Groups groups;
 
     /**
      * A fit.
@@ -45,6 +46,7 @@ public final class RobustFit {
         this.priors = priors.clone();
         this.tolerance = tolerance;
         this.scatter = scatter;
+        this.groups = Groups.of(equations);
     }
 
     /**
@@ -143,7 +145,8 @@ public final class RobustFit {
         FitResult result() {
             LinearForm form = LinearForm.at(equations, at);
             weigh(form.residuals());
-            return FitResult.of(form, at, loss, scale, scatter, lossWeights, priorWeights, rounds);
+            return FitResult.of(
+                    form, at, loss, scale, scatter, lossWeights, priorWeights, rounds, groups);
         }
     }
 }

@@ -81,7 +81,8 @@ final class SettingsSearch {
 
     boolean holds(Choice choice, Wanted wanted) {
         return choice.heldFps() >= Wanted.hundredths(wanted.heldFps())
-                && wanted.mixHeldBy(choice.scenes(), sureShare, capFps());
+                && wanted.mixHeldBy(
+                        choice.scenes(), sureShare, capFps(), menu.title().shape().spread());
     }
 
     private double capFps() {

@@ -147,8 +147,8 @@ final class TitleTuner {
                 .toList();
     }
 
-    private static Rates rates(Choice choice, double capFps) {
-        SceneMix.Rates rates = FrameModel.rates(choice.scenes(), capFps);
+    private Rates rates(Choice choice, double capFps) {
+        SceneMix.Rates rates = FrameModel.rates(choice.scenes(), capFps, title.shape().spread());
         return new Rates(rates.averagePerS(), rates.lowPerS());
     }
 }

@@ -31,12 +31,13 @@ record Wanted(double heldFps, OptionalDouble averageFps, OptionalDouble lowFps) 
      *
      * @param sureShare what of a predicted rate is sure
      * @param capFps most frames per second the engine draws
+     * @param spread of frame times within a scene
      */
-    boolean mixHeldBy(List<SceneTime> scenes, double sureShare, double capFps) {
+    boolean mixHeldBy(List<SceneTime> scenes, double sureShare, double capFps, double spread) {
         if (averageFps.isEmpty() && lowFps.isEmpty()) {
             return true;
         }
-        SceneMix.Rates rates = FrameModel.rates(scenes, capFps);
+        SceneMix.Rates rates = FrameModel.rates(scenes, capFps, spread);
         return reaches(rates.averagePerS() * sureShare, averageFps.orElse(0))
                 && reaches(rates.lowPerS() * sureShare, lowFps.orElse(0));
     }

@@ -24,7 +24,10 @@ public final class SceneMix {
 
     private static final double SLOWEST_Z = -NormalDistribution.quantile(SLOWEST_SHARE);
     private static final double MILLISECONDS = 1_000;
-    private static final double NO_SPREAD = 1e-6;
+
+    /** A spread below this counts as none. */
+    public static final double NO_SPREAD = 1e-6;
+
     private static final double CLOSE = 1e-11;
     private static final int MOST_STEPS = 80;
 

@@ -19,13 +19,6 @@ import rigbrief.search.Standing;
 final class BindingRules {
     private static final int MOST = 3;
 
-    private record Refusal(Slot slot, String rule, int count) {
-        String words() {
-            return "rule %s, which turns %d cheaper %s away from slot %s"
-                    .formatted(rule, count, count == 1 ? "choice" : "choices", slot.word());
-        }
-    }
-
     private final Problem problem;
     private final Standing standing;
 
@@ -34,45 +27,61 @@ final class BindingRules {
         this.standing = standing;
     }
 
-    /** The rules that refuse most, one per slot, in words. */
-    List<String> words() {
-        List<Refusal> refusals = new ArrayList<>();
+    /** Whether some cheaper part can take the place of another, all else unchanged. */
+    boolean cheaperFits() {
+        for (Slot slot : Slot.values()) {
+            for (Assessment it : cheaper(slot)) {
+                if (problem.rules().stream().noneMatch(rule -> refuses(rule, it))) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    /** The rules that refuse most, one per slot. */
+    List<Turned> most() {
+        List<Turned> refusals = new ArrayList<>();
         for (Slot slot : Slot.values()) {
             count(slot).entrySet().stream()
                     .max(Map.Entry.comparingByValue())
                     .ifPresent(
-                            most ->
-                                    refusals.add(
-                                            new Refusal(slot, most.getKey(), most.getValue())));
+                            most -> refusals.add(new Turned(most.getKey(), slot, most.getValue())));
         }
         return refusals.stream()
-                .sorted(Comparator.comparingInt(Refusal::count).reversed())
+                .sorted(Comparator.comparingInt(Turned::count).reversed())
                 .limit(MOST)
-                .map(Refusal::words)
                 .toList();
     }
 
     private Map<String, Integer> count(Slot slot) {
         Map<String, Integer> counts = new LinkedHashMap<>();
+        for (Assessment it : cheaper(slot)) {
+            problem.rules().stream()
+                    .filter(rule -> refuses(rule, it))
+                    .findFirst()
+                    .ifPresent(rule -> counts.merge(rule.info().id(), 1, Integer::sum));
+        }
+        return counts;
+    }
+
+    /** The builds that cost less with another part in a slot, sound or not. */
+    private List<Assessment> cheaper(Slot slot) {
+        List<Assessment> cheaper = new ArrayList<>();
         for (Candidate candidate : problem.candidates().of(slot)) {
             if (candidate != standing.choices().get(slot.ordinal())) {
                 List<Candidate> choices = new ArrayList<>(standing.choices());
                 choices.set(slot.ordinal(), candidate);
                 Assessment it = problem.assessor().assess(problem.build(choices));
                 if (it.cost().totalMinor() < standing.totalMinor()) {
-                    refuser(it, counts);
+                    cheaper.add(it);
                 }
             }
         }
-        return counts;
+        return cheaper;
     }
 
-    private void refuser(Assessment it, Map<String, Integer> counts) {
-        for (Rule rule : problem.rules()) {
-            if (Problem.askable(rule, it.build()) && rule.forbids(rule.check(it))) {
-                counts.merge(rule.info().id(), 1, Integer::sum);
-                return;
-            }
-        }
+    private static boolean refuses(Rule rule, Assessment it) {
+        return Problem.askable(rule, it.build()) && rule.forbids(rule.check(it));
     }
 }

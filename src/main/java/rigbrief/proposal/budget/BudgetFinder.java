@@ -103,7 +103,12 @@ public final class BudgetFinder {
             musts = better(musts, front);
             List<NeedPrice> prices =
                     questions.all(
-                            new Prices(needs, solving, musts, underCeiling(front))
+                            new Prices(
+                                            needs,
+                                            solving,
+                                            musts,
+                                            new IdleNeeds(needs, solving, musts).among(priced),
+                                            underCeiling(front))
                                     .questions(priced));
             return answered(musts, first, prices, front, builds);
         }
@@ -168,7 +173,7 @@ public final class BudgetFinder {
             for (int i = 0; i < goals.size(); i++) {
                 Need need = goals.get(i);
                 Least alone = first.get(i + 1);
-                totals.add(() -> goal(need, alone, musts, builds));
+                totals.add(() -> goal(need, alone, musts, builds, prices));
             }
             List<GoalTotal> found = questions.all(totals);
             Optional<Least> wishesToo =
@@ -203,14 +208,60 @@ public final class BudgetFinder {
                     questions.calledOff());
         }
 
-        private GoalTotal goal(Need need, Least alone, Least musts, List<Build> builds) {
+        private GoalTotal goal(
+                Need need, Least alone, Least musts, List<Build> builds, List<NeedPrice> prices) {
             boolean wish = need.kind() == Need.Kind.WISH;
             Brief together =
                     wish ? need.asked().put().apply(needs.atAnyPrice()) : needs.atAnyPrice();
-            Least all = wish ? solving.least(together, builds) : musts;
+            Least all = wish ? solving.least(together, builds).notUnder(musts.boundMinor()) : musts;
             Least cheapest = cheaper(alone, all, needs.alone(need));
             return new GoalTotal(
-                    need, cheapest, all, rules(cheapest, needs.alone(need)), rules(all, together));
+                    need,
+                    cheapest,
+                    all,
+                    rules(cheapest, needs.alone(need)),
+                    wish ? binding(need, all, prices) : binding(prices),
+                    rules(all, together));
+        }
+
+        /** The musts without which the total would be less. */
+        private static List<String> binding(List<NeedPrice> prices) {
+            return prices.stream()
+                    .filter(NeedPrice::binds)
+                    .map(price -> price.need().name())
+                    .toList();
+        }
+
+        /**
+         * The musts without which a wish would come cheaper: where the build that was found without
+         * a must grants the wish for less, or where a cheaper part fits in at once.
+         */
+        private List<String> binding(Need wish, Least all, List<NeedPrice> prices) {
+            List<String> binding = new ArrayList<>();
+            for (NeedPrice price : prices) {
+                if (all.best().isPresent()
+                        && !questions.calledOff()
+                        && cheaperWithout(price, wish, all.best().get())) {
+                    binding.add(price.need().name());
+                }
+            }
+            return binding;
+        }
+
+        private boolean cheaperWithout(NeedPrice price, Need wish, Standing granted) {
+            Brief under = wish.asked().put().apply(Stretch.boundless(needs.without(price.need())));
+            Optional<Standing> known = price.without().least().best();
+            if (known.filter(it -> it.totalMinor() < granted.totalMinor()).isPresent()
+                    && solving.fits(known.get().build(), under)) {
+                return true;
+            }
+            SearchSpace space = SearchSpace.of(under, catalogue);
+            if (space.candidates().impossible()) {
+                return false;
+            }
+            Problem problem = space.within(CeilingRule.limitMinor(under));
+            return Solving.standings(problem, List.of(granted.build())).stream()
+                    .anyMatch(standing -> new BindingRules(problem, standing).cheaperFits());
         }
 
         /** What meets every must meets one of them, so it can't be cheaper. */
@@ -226,28 +277,23 @@ public final class BudgetFinder {
 
         /** The musts without which the total would be less, then the rules. */
         private List<String> binding(Least musts, List<NeedPrice> prices) {
-            List<String> binding = new ArrayList<>();
-            for (NeedPrice price : prices) {
-                if (price.binds()) {
-                    binding.add(price.need().name());
-                }
-            }
-            binding.addAll(rules(musts, needs.atAnyPrice()));
+            List<String> binding = new ArrayList<>(binding(prices));
+            rules(musts, needs.atAnyPrice()).forEach(rule -> binding.add(rule.words()));
             return binding;
         }
 
-        private List<String> rules(Least least, Brief under) {
+        private List<Turned> rules(Least least, Brief under) {
             if (least.best().isEmpty() || questions.calledOff()) {
                 return List.of();
             }
             Problem problem =
                     SearchSpace.of(under, catalogue).within(CeilingRule.limitMinor(under));
-            List<String> words = new ArrayList<>();
+            List<Turned> turned = new ArrayList<>();
             for (Standing standing :
                     Solving.standings(problem, List.of(least.best().get().build()))) {
-                words.addAll(new BindingRules(problem, standing).words());
+                turned.addAll(new BindingRules(problem, standing).most());
             }
-            return words;
+            return turned;
         }
 
         private long farthestStepMinor() {

@@ -11,16 +11,20 @@ import rigbrief.proposal.solve.Least;
  * @param alone the least total that reaches it and nothing else
  * @param together the least total that reaches it and every must
  * @param binding rules that turn cheaper parts away where it alone is reached
- * @param bindingTogether the same where every must is met too
+ * @param bindingNeeds musts without which it would cost less together with the others; where the
+ *     need is a wish there may be more such musts than those that were found
+ * @param bindingTogether rules that turn cheaper parts away where every must is met too
  */
 public record GoalTotal(
         Need need,
         Least alone,
         Least together,
-        List<String> binding,
-        List<String> bindingTogether) {
+        List<Turned> binding,
+        List<String> bindingNeeds,
+        List<Turned> bindingTogether) {
     public GoalTotal {
         binding = List.copyOf(binding);
+        bindingNeeds = List.copyOf(bindingNeeds);
         bindingTogether = List.copyOf(bindingTogether);
     }
 }

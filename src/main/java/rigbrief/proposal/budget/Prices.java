@@ -3,6 +3,7 @@ package rigbrief.proposal.budget;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Supplier;
 import rigbrief.brief.Brief;
 import rigbrief.build.Build;
@@ -34,18 +35,21 @@ final class Prices {
     private final Needs needs;
     private final Solving solving;
     private final Least musts;
+    private final Set<Need> idle;
     private final List<Build> front;
 
     /**
      * Prices against a known answer.
      *
      * @param musts the least total with every must
+     * @param idle musts that are proven to cost nothing
      * @param front builds of the front, cheapest first
      */
-    Prices(Needs needs, Solving solving, Least musts, List<Build> front) {
+    Prices(Needs needs, Solving solving, Least musts, Set<Need> idle, List<Build> front) {
         this.needs = needs;
         this.solving = solving;
         this.musts = musts;
+        this.idle = idle;
         this.front = List.copyOf(front);
     }
 
@@ -59,26 +63,65 @@ final class Prices {
     }
 
     private NeedPrice price(Need need) {
-        Optional<Variant> harder = need.harder().map(level -> variant(level, front));
-        List<Build> known = known();
-        Optional<Variant> softer = need.softer().map(level -> variant(level, known));
-        List<Build> more = new ArrayList<>(known);
-        softer.flatMap(it -> it.least().best()).map(Standing::build).ifPresent(more::add);
+        Optional<Variant> harder = need.harder().map(this::harder);
         String words = need.kind() == Need.Kind.OWN ? "bought anew" : "not asked for";
-        Variant without = variant(words, needs.without(need), more);
+        if (idle.contains(need)) {
+            Variant without = variant(words, needs.without(need), musts);
+            return new NeedPrice(
+                    need, without, need.softer().map(level -> same(level, without)), harder);
+        }
+        List<Build> known = known();
+        Least free = solving.least(Stretch.boundless(needs.without(need)), known);
+        Variant without = variant(words, needs.without(need), free);
+        Optional<Variant> softer =
+                need.softer()
+                        .map(
+                                level ->
+                                        need.kind() == Need.Kind.MUST && unchanged(free)
+                                                ? same(level, without)
+                                                : softer(level, free));
         return new NeedPrice(need, without, softer, harder);
+    }
+
+    /** Whether letting go of a must is proven to change nothing. */
+    private boolean unchanged(Least free) {
+        return musts.best().isPresent()
+                && musts.proven()
+                && free.best().isPresent()
+                && free.proven()
+                && free.totalMinor() == musts.totalMinor();
+    }
+
+    /** One step softer lies between the must as asked and none, and both cost the same. */
+    private Variant same(Level level, Variant without) {
+        // What more freedom gained nothing for, less freedom need not be looked at for.
+        return without.pointsGained() == 0
+                ? new Variant(level.words(), musts, 0, 0)
+                : variant(level.words(), needs.at(level), musts);
+    }
+
+    private Variant softer(Level level, Least free) {
+        List<Build> known = new ArrayList<>(known());
+        free.best().map(Standing::build).ifPresent(known::add);
+        return variant(level.words(), needs.at(level), known);
+    }
+
+    /** What is harder never costs less. */
+    private Variant harder(Level level) {
+        Brief brief = needs.at(level);
+        Least least = solving.least(Stretch.boundless(brief), front);
+        return variant(level.words(), brief, least.notUnder(musts.boundMinor()));
     }
 
     private List<Build> known() {
         return musts.best().stream().map(Standing::build).toList();
     }
 
-    private Variant variant(Level level, List<Build> known) {
-        return variant(level.words(), needs.at(level), known);
+    private Variant variant(String words, Brief brief, List<Build> known) {
+        return variant(words, brief, solving.least(Stretch.boundless(brief), known));
     }
 
-    private Variant variant(String words, Brief brief, List<Build> known) {
-        Least least = solving.least(Stretch.boundless(brief), known);
+    private Variant variant(String words, Brief brief, Least least) {
         long saved =
                 least.best().isPresent() && musts.best().isPresent()
                         ? musts.totalMinor() - least.totalMinor()

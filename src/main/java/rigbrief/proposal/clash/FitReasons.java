@@ -126,10 +126,24 @@ final class FitReasons {
             }
             Finding finding = rule.check(it);
             allowed = !rule.forbids(finding);
-            if (!allowed && finding.excess() < leastExcess) {
+            if (!allowed && nearer(finding.excess(), build)) {
                 leastExcess = finding.excess();
                 nearest = it;
             }
+        }
+
+        /** Of misses that are equally near the first by id counts, in whatever order they come. */
+        private boolean nearer(long excess, Build build) {
+            return excess < leastExcess
+                    || excess == leastExcess
+                            && nearest != null
+                            && ids(build).compareTo(ids(nearest.build())) < 0;
+        }
+
+        private String ids(Build build) {
+            List<String> ids = new ArrayList<>();
+            slots.forEach(slot -> ids.add(build.part(slot).id()));
+            return String.join(" ", ids);
         }
 
         Optional<String> sentence() {

@@ -70,7 +70,7 @@ final class WaysOut {
                 .map(
                         best ->
                                 new WayOut(
-                                        changes(givingWay, best.build()),
+                                        changes(givingWay, best.build(), loosened),
                                         best.totalMinor(),
                                         least.proven(),
                                         best.build(),
@@ -94,10 +94,13 @@ final class WaysOut {
         return low == looser.size() ? dropped : looser.get(low).put().apply(dropped);
     }
 
-    private List<Change> changes(List<Need> givingWay, Build build) {
-        Assessment it = new Assessor(needs.brief(), solving.catalogue()).assess(build);
+    private List<Change> changes(List<Need> givingWay, Build build, Brief loosened) {
+        Assessment asked = new Assessor(needs.brief(), solving.catalogue()).assess(build);
+        Assessment given = new Assessor(loosened, solving.catalogue()).assess(build);
         List<Change> changes = new ArrayList<>();
         for (Need need : givingWay) {
+            // What a job is, such as its number of machines, no build tells by itself.
+            Assessment it = need.kind() == Need.Kind.TERM ? given : asked;
             changes.add(new Change(need.name(), need.asked().words(), need.reached().apply(it)));
         }
         return changes;

@@ -62,6 +62,15 @@ public record Needs(Brief brief, List<Need> musts, List<Need> wishes) {
         return need.freed().apply(Stretch.none(brief));
     }
 
+    /** The brief in which nobody insists on any of some musts. */
+    public Brief without(List<Need> some) {
+        Brief left = Stretch.none(brief);
+        for (Need need : some) {
+            left = need.freed().apply(left);
+        }
+        return left;
+    }
+
     /** The brief with a must, or a wish as a must, at another value. */
     public Brief at(Level level) {
         return level.put().apply(Stretch.none(brief));

@@ -44,7 +44,7 @@ final class TermNeeds {
         IntFunction<Level> level =
                 count ->
                         new Level(
-                                count + (count == 1 ? " machine" : " machines"),
+                                machines(count),
                                 it -> new BriefDraft(it).quantity(count).toBrief());
         List<Integer> fewer =
                 java.util.stream.IntStream.range(1, machines)
@@ -60,7 +60,11 @@ final class TermNeeds {
                 StoreNeeds.levels(fewer, level),
                 Optional.empty(),
                 Optional.empty(),
-                it -> "1 machine");
+                it -> machines(it.brief().quantity()));
+    }
+
+    private static String machines(int count) {
+        return count + (count == 1 ? " machine" : " machines");
     }
 
     private static Need screen(Screen screen) {

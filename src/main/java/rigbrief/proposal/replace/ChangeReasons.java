@@ -182,11 +182,12 @@ final class ChangeReasons {
                 if (points > mostPoints) {
                     mostPoints = points;
                     most =
-                            "%s %.2f instead of %.2f"
-                                    .formatted(
-                                            goal.info().id(),
-                                            now / (double) Goal.FULL,
-                                            then / (double) Goal.FULL);
+                            String.format(
+                                    Locale.ROOT,
+                                    "%s %.2f instead of %.2f",
+                                    goal.info().id(),
+                                    now / (double) Goal.FULL,
+                                    then / (double) Goal.FULL);
                 }
             }
         }

@@ -237,11 +237,12 @@ public final class Replacer {
                         "Proven: no build that keeps every must gives up less of what is here;"
                                 + " of those, none changes fewer slots; of those, none costs less.";
                 case CHEAPEST ->
-                        "Proven: no build that changes these slots and at most one more costs"
-                                + " less.";
+                        "Proven: no build costs less that changes the slots of the least change and"
+                                + " at most one more, for which nothing here is given up.";
                 case BEST ->
-                        "Proven: no build that changes these slots and at most one more has more"
-                                + " utility under the ceiling.";
+                        "Proven: no build under the ceiling has more utility that changes the slots"
+                                + " of the least change and at most one more, for which nothing here"
+                                + " is given up.";
             };
         }
 

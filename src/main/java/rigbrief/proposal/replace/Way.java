@@ -54,8 +54,13 @@ public record Way(
     /** What a way was chosen for. */
     public enum Aim {
         LEAST("least change", "What is here stays, and as little as possible changes."),
-        CHEAPEST("cheapest", "The least money, if one slot more may change."),
-        BEST("best", "The most utility under the ceiling, if one slot more may change.");
+        CHEAPEST(
+                "cheapest",
+                "The least money, if one slot more may change that gives up nothing here."),
+        BEST(
+                "best",
+                "The most utility under the ceiling, if one slot more may change that gives up nothing"
+                        + " here.");
 
         private final String word;
         private final String meaning;

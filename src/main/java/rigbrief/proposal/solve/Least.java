@@ -17,6 +17,18 @@ public record Least(Optional<Standing> best, long boundMinor, Answer answer, lon
         return answer == Answer.NO || best.isPresent() && best.get().totalMinor() <= boundMinor;
     }
 
+    /** The same where it is known from elsewhere that no build is cheaper than so much. */
+    public Least notUnder(long minor) {
+        boolean closer = answer != Answer.NO && minor > boundMinor;
+        return closer
+                ? new Least(
+                        best,
+                        best.map(found -> Math.min(minor, found.totalMinor())).orElse(minor),
+                        answer,
+                        steps)
+                : this;
+    }
+
     /** What it costs, in minor units; only when a build was found. */
     public long totalMinor() {
         return best.orElseThrow().totalMinor();

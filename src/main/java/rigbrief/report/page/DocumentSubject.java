@@ -1,9 +1,11 @@
 package rigbrief.report.page;
 
+import rigbrief.assembly.Bench;
 import rigbrief.audit.Audit;
 import rigbrief.brief.Brief;
 import rigbrief.build.BuildRecord;
 import rigbrief.catalogue.Catalogue;
+import rigbrief.proposal.replace.Ordered;
 
 /**
  * What a document is about.
@@ -15,4 +17,14 @@ import rigbrief.catalogue.Catalogue;
  * @param audit everything the judge says of it, at today's offers
  */
 public record DocumentSubject(
-        String file, BuildRecord filed, Brief brief, Catalogue catalogue, Audit audit) {}
+        String file, BuildRecord filed, Brief brief, Catalogue catalogue, Audit audit) {
+    /**
+     * The machine on the bench, for the papers of those who order and build it: what was ordered or
+     * is here already no longer hangs on today's offers.
+     *
+     * @throws IllegalArgumentException when a required slot is empty
+     */
+    public Bench bench() {
+        return Bench.of(brief, catalogue, filed.build(), Ordered.of(filed, catalogue));
+    }
+}

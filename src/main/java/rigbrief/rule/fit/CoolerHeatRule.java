@@ -1,5 +1,6 @@
 package rigbrief.rule.fit;
 
+import java.util.Locale;
 import java.util.Set;
 import rigbrief.assess.Assessment;
 import rigbrief.build.Build;
@@ -79,11 +80,12 @@ public final class CoolerHeatRule implements Rule {
     }
 
     private static String tooHot(Assessment it, long excess) {
-        return "with all fans at full speed the processor is at %.0f °C and the card at %.0f °C: %s over the limit less %d K"
-                .formatted(
-                        it.full().processorC(),
-                        it.full().graphicsC(),
-                        Unit.DECIKELVIN.print(excess),
-                        it.brief().headroom().thermalMarginK());
+        return String.format(
+                Locale.ROOT,
+                "with all fans at full speed the processor is at %.0f °C and the card at %.0f °C: %s over the limit less %d K",
+                it.full().processorC(),
+                it.full().graphicsC(),
+                Unit.DECIKELVIN.print(excess),
+                it.brief().headroom().thermalMarginK());
     }
 }

@@ -13,11 +13,14 @@ import rigbrief.part.Resolution;
  * Remembers which pair of ports carries which mode, because a search asks the same few questions
  * without end.
  *
- * <p>Safe for several threads; holds one entry per pair of standards and mode.
+ * <p>Safe for several threads; holds one entry per pair of standards and mode, and begins anew when
+ * a program has asked for more modes than there are screens.
  */
 final class LinkBook {
     /** Far beyond any link, and just within what the timing formulas take. */
     private static final double MOST_MODE_HZ = 2_000;
+
+    private static final int MOST_ANSWERS = 10_000;
 
     private final Map<Question, LinkResult> answers = new ConcurrentHashMap<>();
 
@@ -69,6 +72,9 @@ final class LinkBook {
                         mode.resolution().heightPx(),
                         Math.min(mode.refreshHz(), MOST_MODE_HZ),
                         mode.bitsPerColour());
+        if (answers.size() >= MOST_ANSWERS) {
+            answers.clear();
+        }
         answers.put(question, found);
         return found;
     }

@@ -1,5 +1,6 @@
 package rigbrief.rule.need;
 
+import java.util.Locale;
 import java.util.OptionalInt;
 import java.util.Set;
 import rigbrief.assess.Assessment;
@@ -50,10 +51,11 @@ public final class NoiseRule implements Rule {
                 allowed,
                 Unit.CENTIDECIBEL,
                 () ->
-                        "%s at %.1f m under the heaviest workload, %s allowed"
-                                .formatted(
-                                        Unit.CENTIDECIBEL.print(level),
-                                        it.brief().noise().seatDistanceM(),
-                                        Unit.CENTIDECIBEL.print(allowed)));
+                        String.format(
+                                Locale.ROOT,
+                                "%s at %.1f m under the heaviest workload, %s allowed",
+                                Unit.CENTIDECIBEL.print(level),
+                                it.brief().noise().seatDistanceM(),
+                                Unit.CENTIDECIBEL.print(allowed)));
     }
 }

@@ -110,7 +110,8 @@ final class Bench {
                 Map.of("off", new RayStep(0, 1, 1)),
                 Map.of(),
                 List.of(new Scene("here", 0.8, 1, 1), new Scene("there", 0.2, 1.3, 1.3)),
-                List.of());
+                List.of(),
+                FrameRate.Shape.USUAL);
     }
 
     private static TaskTime task(String id, double serial, double parallel, double gflop) {

@@ -46,6 +46,7 @@ class WalkTest {
                 plain.rays(),
                 plain.upscaling(),
                 List.of(new Scene("a", a, 1, 1), new Scene("b", b, 1, 1), new Scene("c", c, 1, 1)),
-                List.of());
+                List.of(),
+                plain.shape());
     }
 }

@@ -47,6 +47,7 @@ final class InventedWorld {
 
     private static final int CARDS = 10;
     private static final int PROCESSORS = 10;
+    private static final int DRIVES = 4;
     private static final double SLOW_CARD_PACE = 0.72;
     private static final double SLOW_PROCESSOR_PACE = 0.75;
     private static final double NOISE = 0.04;
@@ -78,6 +79,7 @@ final class InventedWorld {
     private final Random random;
     private final double spoiltShare;
     private final Map<Unknown, Double> truth = new LinkedHashMap<>();
+    private final Map<String, Double> spreads = new LinkedHashMap<>();
     private final List<Row> rows = new ArrayList<>();
 
     /** A machine, a measurement, and what the file of measurements says of the machine. */
@@ -109,11 +111,13 @@ final class InventedWorld {
         this.random = new Random(seed);
         this.spoiltShare = spoiltShare;
         List<Graphics> cards = pick(Kind.GRAPHICS, CARDS, Graphics.class);
+        List<Drive> drives = pick(Kind.DRIVE, DRIVES, Drive.class);
         List<Processor> processors = pick(Kind.PROCESSOR, PROCESSORS, Processor.class);
         for (int m = 0; m < machines; m++) {
             Processor processor = processors.get(m % PROCESSORS);
             Graphics card = cards.get((m * 3 + m / PROCESSORS) % CARDS);
-            machine("bench-%02d".formatted(m + 1), processor, card, settings);
+            Drive drive = drives.get(m / 2 % DRIVES);
+            machine("bench-%02d".formatted(m + 1), processor, card, drive, settings);
         }
     }
 
@@ -127,9 +131,9 @@ final class InventedWorld {
         return picked;
     }
 
-    private void machine(String name, Processor processor, Graphics card, int settings) {
+    private void machine(
+            String name, Processor processor, Graphics card, Drive drive, int settings) {
         Memory memory = memory(processor);
-        Drive drive = (Drive) catalogue.parts(Kind.DRIVE).get(8);
         Rig rig =
                 new Rig(
                         processor,
@@ -187,7 +191,8 @@ final class InventedWorld {
         var clean =
                 FrameModel.rates(
                         FrameModel.scenes(truly(title), load, rates),
-                        title.engineCapFps().orElse(Double.POSITIVE_INFINITY));
+                        title.engineCapFps().orElse(Double.POSITIVE_INFINITY),
+                        spread(title));
         double disturbed = Math.exp(disturbance());
         return new Measurement(
                 "world",
@@ -270,13 +275,14 @@ final class InventedWorld {
                         times(work.rays(), rays),
                         work.serial() * processor,
                         work.parallel() * processor,
-                        work.memoryExponent()),
+                        exponent(title)),
                 title.referencePreset(),
                 title.presets(),
                 title.rays(),
                 title.upscaling(),
                 title.scenes(),
-                title.settings());
+                title.settings(),
+                title.shape());
     }
 
     private static PerPixel times(PerPixel amount, double factor) {
@@ -296,8 +302,8 @@ final class InventedWorld {
                 task.serial() * processor,
                 task.parallel() * processor,
                 task.gflop() * demand(task, Channel.GRAPHICS),
-                task.readGb(),
-                task.writeGb());
+                task.readGb() * demand(task, Channel.DRIVE),
+                task.writeGb() * demand(task, Channel.DRIVE));
     }
 
     private MachineRates rates(String machine, Rig rig) {
@@ -309,6 +315,8 @@ final class InventedWorld {
                 Math.exp(
                         truth.get(new Unknown(Sort.PIECE, Channel.PROCESSOR, machine))
                                 + truth(Sort.RATE, Channel.PROCESSOR, rig.processor().id()));
+        String driveId = rig.drive().orElseThrow().id();
+        double drive = Math.exp(truth(Sort.RATE, Channel.DRIVE, driveId));
         return new MachineRates(
                 new Picture(
                         card.tflops() * graphics,
@@ -322,13 +330,27 @@ final class InventedWorld {
                 rig.processor().rateAll() * processor,
                 rig.memoryMts(),
                 rig.memoryGb(),
-                rig.drive().orElseThrow().readMbs(),
-                rig.drive().orElseThrow().writeMbs());
+                rig.drive().orElseThrow().readMbs() * drive,
+                rig.drive().orElseThrow().writeMbs() * drive);
     }
 
     /** All measurements. */
     List<Measurement> measurements() {
         return rows.stream().map(Row::measurement).toList();
+    }
+
+    /** The true memory exponent of a title. */
+    double exponent(FrameRate title) {
+        double change = truth(Sort.MEMORY, Channel.PROCESSOR, title.id());
+        return Math.max(0, title.work().memoryExponent() + change);
+    }
+
+    /** The true spread of a title's frame times. */
+    double spread(FrameRate title) {
+        double factor =
+                spreads.computeIfAbsent(
+                        title.id(), any -> 1 + Terms.SPREAD_SHARE * random.nextGaussian());
+        return title.shape().spread() * Math.max(0, factor);
     }
 
     /** The true factor on a figure of the catalogue. */

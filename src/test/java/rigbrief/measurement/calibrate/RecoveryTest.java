@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import rigbrief.catalogue.FrameRate;
 import rigbrief.measurement.calibrate.Calibration.ChannelFit;
 import rigbrief.measurement.calibrate.Calibration.MisSet;
 import rigbrief.measurement.calibrate.Unknown.Sort;
@@ -30,8 +31,15 @@ class RecoveryTest {
         }
     }
 
+    /** What a title's shape was and what was found of it. */
+    private record Shape(ShapeFigure figure, double truth, ShapeFit fit) {
+        boolean within() {
+            return fit.low() <= truth && truth <= fit.high();
+        }
+    }
+
     /** What one world's calibration came to. */
-    private record Outcome(List<Figure> figures, List<MisSet> misSet) {
+    private record Outcome(List<Figure> figures, List<Shape> shapes, List<MisSet> misSet) {
         boolean names(String machine, Channel channel) {
             return misSet.stream()
                     .anyMatch(it -> it.machine().equals(machine) && it.channel() == channel);
@@ -58,7 +66,21 @@ class RecoveryTest {
         it.demands()
                 .forEach(fit -> add(figures, world, Sort.DEMAND, fit.workload(), fit.channels()));
         it.rates().forEach(fit -> add(figures, world, Sort.RATE, fit.part(), fit.channels()));
-        return new Outcome(figures, it.misSet());
+        return new Outcome(figures, shapes(world, it), it.misSet());
+    }
+
+    private static List<Shape> shapes(InventedWorld world, Calibration it) {
+        List<Shape> shapes = new ArrayList<>();
+        for (ShapeFit fit : it.shapes()) {
+            FrameRate title =
+                    (FrameRate) InventedWorld.catalogue().workload(fit.workload()).orElseThrow();
+            double truth =
+                    fit.figure() == ShapeFigure.SPREAD
+                            ? world.spread(title)
+                            : world.exponent(title);
+            shapes.add(new Shape(fit.figure(), truth, fit));
+        }
+        return shapes;
     }
 
     private static void add(
@@ -80,6 +102,26 @@ class RecoveryTest {
     @Test
     void rates_lie_within_their_intervals_as_often_as_these_say() {
         assertThat(coverage(Sort.RATE)).isBetween(0.90, 0.99);
+    }
+
+    @Test
+    void spreads_lie_within_their_intervals_as_often_as_these_say() {
+        assertThat(coverage(ShapeFigure.SPREAD)).isBetween(0.90, 0.99);
+    }
+
+    @Test
+    void memory_exponents_lie_within_their_intervals_as_often_as_these_say() {
+        assertThat(coverage(ShapeFigure.MEMORY_EXPONENT)).isBetween(0.90, 0.99);
+    }
+
+    private static double coverage(ShapeFigure figure) {
+        List<Shape> shapes =
+                outcomes.stream()
+                        .flatMap(it -> it.shapes().stream())
+                        .filter(it -> it.figure() == figure)
+                        .toList();
+        assertThat(shapes).hasSizeGreaterThan(1_500);
+        return shapes.stream().filter(Shape::within).count() / (double) shapes.size();
     }
 
     private static double coverage(Sort sort) {

@@ -82,7 +82,7 @@ class SpeedTest {
     }
 
     private static void same(Speed speed, double predicted) {
-        assertThat(Math.exp(speed.log(0, 0, 0))).isCloseTo(predicted, within(predicted * 1e-9));
+        assertThat(Math.exp(speed.log(0, 0, 0, 0))).isCloseTo(predicted, within(predicted * 1e-9));
     }
 
     private static Measurement measurement(Brief brief, Rig rig, Prediction each) {
@@ -107,7 +107,8 @@ class SpeedTest {
 
         for (Measurement each : measured.subList(0, 60)) {
             if (catalogue.workload(each.workload()).orElseThrow() instanceof FrameRate title) {
-                double doubled = FrameSpeed.of(title, each, false).log(Math.log(2), Math.log(2), 0);
+                double doubled =
+                        FrameSpeed.of(title, each, false).log(Math.log(2), Math.log(2), 0, 0);
                 Measurement slow = withCardAtHalfRate(each);
                 same(FrameSpeed.of(title, slow, false), Math.exp(doubled));
                 seen.add(doubled);

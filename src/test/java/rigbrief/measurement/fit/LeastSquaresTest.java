@@ -1,6 +1,7 @@
 package rigbrief.measurement.fit;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
@@ -8,6 +9,7 @@ import java.util.Random;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.QRDecomposition;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -15,21 +17,33 @@ import org.junit.jupiter.params.provider.ValueSource;
 class LeastSquaresTest {
     private static final int PARAMETERS = 60;
     private static final int NAMED = 5;
+    private static final int GROUPS = 6;
 
     /** Equations of a few parameters each, as measurements have them. */
-    private record Sparse(int[][] named, double[][] slopes, double[] y) implements Equations {
-        static Sparse of(int count, Random random) {
+    private record Sparse(int[][] named, double[][] slopes, double[] y, int[] groups)
+            implements Equations {
+        static Sparse of(int count, Random random, int[] groups) {
             int[][] named = new int[count][NAMED];
             double[][] slopes = new double[count][NAMED];
             double[] y = new double[count];
             for (int i = 0; i < count; i++) {
+                int own = random.nextInt(GROUPS);
                 for (int k = 0; k < NAMED; k++) {
-                    named[i][k] = random.nextInt(PARAMETERS);
+                    named[i][k] = parameter(random, own, groups);
                     slopes[i][k] = random.nextGaussian();
                 }
                 y[i] = random.nextGaussian();
             }
-            return new Sparse(named, slopes, y);
+            return new Sparse(named, slopes, y, groups);
+        }
+
+        /** Any parameter but those of another group. */
+        private static int parameter(Random random, int own, int[] groups) {
+            int any = random.nextInt(PARAMETERS);
+            while (groups[any] != SHARED && groups[any] != own) {
+                any = random.nextInt(PARAMETERS);
+            }
+            return any;
         }
 
         @Override
@@ -65,7 +79,43 @@ class LeastSquaresTest {
     @ValueSource(ints = {100, 2_000})
     void few_and_many_rows_are_solved_as_by_orthogonal_decomposition(int count) {
         Random random = new Random(count);
-        Sparse equations = Sparse.of(count, random);
+        check(Sparse.of(count, random, shared()), random);
+    }
+
+    /** Parameters of a group meet in no equation with those of another. */
+    @Test
+    void groups_are_solved_as_by_orthogonal_decomposition() {
+        int[] groups = shared();
+        for (int j = 0; j < PARAMETERS; j += 3) {
+            groups[j] = j / 3 % GROUPS;
+        }
+        Random random = new Random(7);
+
+        check(Sparse.of(2_000, random, groups), random);
+    }
+
+    private static int[] shared() {
+        int[] groups = new int[PARAMETERS];
+        Arrays.fill(groups, Equations.SHARED);
+        return groups;
+    }
+
+    @Test
+    void an_equation_of_two_groups_is_refused() {
+        Bordered square = new Bordered(Groups.of(twoGroups()));
+
+        assertThatThrownBy(() -> square.add(0, 1, 1)).hasMessageContaining("two groups");
+    }
+
+    private static Sparse twoGroups() {
+        int[] groups = shared();
+        groups[0] = 0;
+        groups[1] = 1;
+        return new Sparse(new int[1][NAMED], new double[1][NAMED], new double[1], groups);
+    }
+
+    private static void check(Sparse equations, Random random) {
+        int count = equations.count();
         Prior[] priors = new Prior[PARAMETERS];
         double[] priorWeights = new double[PARAMETERS];
         for (int j = 0; j < PARAMETERS; j++) {

@@ -99,7 +99,8 @@ final class Titles {
                 rayHow,
                 upscaling,
                 scenes,
-                settings);
+                settings,
+                FrameRate.Shape.USUAL);
     }
 
     /** A title of up to six settings, three presets, three steps of rays and of upscaling. */

@@ -171,6 +171,8 @@ class SceneMixTest {
         refused("sigma", () -> SceneMix.rates(one, one, 60, -0.1));
         refused("scenes", () -> SceneMix.frameShares(one, HALVES));
         refused("scenes", () -> SceneMix.averageOfFrameSharesPerS(one, HALVES));
+        refused("scenes", () -> SceneMix.averagePerS(one, HALVES, 60, 0));
+        refused("sigma", () -> SceneMix.averagePerS(one, one, 60, -0.1));
     }
 
     @Property(tries = 300)

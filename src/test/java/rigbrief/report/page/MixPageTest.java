@@ -50,7 +50,7 @@ class MixPageTest {
                         List.of(),
                         Optional.of(new Clash(List.of(), false, List.of())),
                         List.of(),
-                        Optional.of(new Mix(share(ONE, 26), share(OTHER, 14), 3_340_000, 1)));
+                        Optional.of(new Mix(share(ONE, 26), share(OTHER, 14), 3_340_000, 1, true)));
         Words words = Words.of(locale);
         return PageWriter.html(ProposalPage.of(answer, words), words);
     }

@@ -1,5 +1,6 @@
 package rigbrief.rule.fit;
 
+import static rigbrief.fixture.Assessed.assessed;
 import static rigbrief.fixture.BoardFixture.aBoard;
 import static rigbrief.fixture.BriefFixture.aBrief;
 import static rigbrief.fixture.BuildFixture.aBuild;
@@ -9,6 +10,7 @@ import static rigbrief.fixture.FindingAssert.assertThat;
 import static rigbrief.fixture.GraphicsFixture.aGraphicsCard;
 import static rigbrief.fixture.ScreenFixture.aScreen;
 
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import rigbrief.fixture.BriefFixture;
 import rigbrief.fixture.BuildFixture;
@@ -242,5 +244,31 @@ class DisplayLinkRuleTest {
         Finding finding = check(new DisplayLinkRule(), build, brief);
 
         assertThat(finding).isMet();
+    }
+
+    private static Optional<ScreenLink> link(BuildFixture build, BriefFixture brief) {
+        return new DisplayLinkRule().link(assessed(build, brief));
+    }
+
+    @Test
+    void the_link_of_a_judged_screen_is_told() {
+        BriefFixture brief = aBrief().screen(aScreen().mode(3840, 2160, 120).bits(8));
+
+        ScreenLink link = link(aBuild(), brief).orElseThrow();
+
+        org.assertj.core.api.Assertions.assertThat(link.refreshHz()).isEqualTo(120);
+        org.assertj.core.api.Assertions.assertThat(link.bitsPerColour()).isEqualTo(8);
+        org.assertj.core.api.Assertions.assertThat(link.result().fits()).isTrue();
+    }
+
+    @Test
+    void without_outputs_a_screen_or_its_inputs_there_is_no_link() {
+        BriefFixture screen = aBrief().screen(aScreen().mode(3840, 2160, 120));
+        BuildFixture blind = aBuild().with(aGraphicsCard().outputs());
+        BriefFixture noInputs = aBrief().screen(aScreen().mode(3840, 2160, 120).inputs());
+
+        org.assertj.core.api.Assertions.assertThat(link(blind, screen)).isEmpty();
+        org.assertj.core.api.Assertions.assertThat(link(aBuild(), aBrief())).isEmpty();
+        org.assertj.core.api.Assertions.assertThat(link(aBuild(), noInputs)).isEmpty();
     }
 }

@@ -140,4 +140,31 @@ class DrivePlaceRuleTest {
 
         assertThat(finding).isBreachOf(1).saying("1 no bay");
     }
+
+    @Test
+    void lacking_bays_of_both_sizes_add_up() {
+        BuildFixture build =
+                aBuild().with(aDrive().sata35())
+                        .with(Slot.SECOND_DRIVE, aDrive().sata25())
+                        .with(aCase().bays35(0).bays25(0));
+
+        Finding finding = check(new DrivePlaceRule(), build);
+
+        assertThat(finding).isBreachOf(2);
+    }
+
+    @Test
+    void the_drive_on_the_slower_slot_is_the_one_that_is_named() {
+        BuildFixture build =
+                aBuild().with(aDrive())
+                        .with(Slot.SECOND_DRIVE, aDrive().id("drive-2"))
+                        .with(
+                                aBoard().m2(
+                                                new M2Slot(80, List.of(Bus.GEN4X4)),
+                                                new M2Slot(80, List.of(Bus.GEN3X4))));
+
+        Finding finding = check(new DrivePlaceRule(), build);
+
+        assertThat(finding).isNote().saying("is faster than M.2 slot 2");
+    }
 }

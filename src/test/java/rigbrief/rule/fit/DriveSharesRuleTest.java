@@ -114,4 +114,14 @@ class DriveSharesRuleTest {
     private static BoardFixture sharing() {
         return oneSlot().shares(new Share(1, List.of(3, 4), List.of()));
     }
+
+    @Test
+    void a_port_and_a_slot_lost_together_are_a_caution() {
+        Share both = new Share(1, List.of(3), List.of(4));
+        BuildFixture build = aBuild().with(oneSlot().shares(both));
+
+        Finding finding = check(new DriveSharesRule(), build);
+
+        assertThat(finding).isCaution();
+    }
 }

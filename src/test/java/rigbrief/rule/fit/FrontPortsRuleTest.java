@@ -100,4 +100,15 @@ class FrontPortsRuleTest {
 
         assertThat(finding).isUnknown("board-1", "front_usb");
     }
+
+    @Test
+    void only_the_ports_that_lack_are_named() {
+        BuildFixture build = aBuild().with(aBoard().frontPorts(FrontPort.USB_C, 0));
+        BriefFixture brief = aBrief().frontPorts(FrontPort.USB3);
+
+        Finding finding = check(new FrontPortsRule(), build, brief);
+
+        org.assertj.core.api.Assertions.assertThat(finding.text())
+                .isEqualTo("usb-c: 0 wanted, 1 on the case, 0 on the board's headers");
+    }
 }

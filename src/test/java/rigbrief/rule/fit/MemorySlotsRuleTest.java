@@ -100,4 +100,24 @@ class MemorySlotsRuleTest {
 
         assertThat(finding).isMet();
     }
+
+    @Test
+    void whole_modules_beyond_the_processor_are_counted_whole() {
+        // By hand: 64 GB against 32 GB are two modules of 16 GB too many.
+        BuildFixture build = aBuild().with(aMemoryKit(), 2).with(aProcessor().memoryMaxGb(32));
+
+        Finding finding = check(new MemorySlotsRule(), build);
+
+        assertThat(finding).isBreachOf(2);
+    }
+
+    @Test
+    void slots_all_filled_with_too_much_are_no_lack_of_slots() {
+        BuildFixture build = aBuild().with(aMemoryKit(), 2).with(aProcessor().memoryMaxGb(63));
+
+        Finding finding = check(new MemorySlotsRule(), build);
+
+        assertThat(finding).isBreachOf(1);
+        org.assertj.core.api.Assertions.assertThat(finding.margin()).isEmpty();
+    }
 }

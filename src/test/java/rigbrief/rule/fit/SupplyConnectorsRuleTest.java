@@ -17,6 +17,7 @@ import rigbrief.part.FanConnector;
 import rigbrief.part.Plug;
 import rigbrief.part.Slot;
 import rigbrief.part.Supply;
+import rigbrief.part.Tally;
 import rigbrief.rule.Finding;
 
 class SupplyConnectorsRuleTest {
@@ -231,5 +232,25 @@ class SupplyConnectorsRuleTest {
 
     private static boolean feeds(Supply supply, GraphicsFixture card) {
         return SupplyConnectorsRule.feeds(supply, card.make());
+    }
+
+    @Test
+    void only_what_lacks_is_named() {
+        BuildFixture build = aBuild().with(aGraphicsCard().plugs(Plug.PCIE8, 4));
+
+        Finding finding = check(new SupplyConnectorsRule(), build);
+
+        org.assertj.core.api.Assertions.assertThat(finding.text())
+                .isEqualTo("supply lacks 1 x 8-pin or 6-pin card plug");
+    }
+
+    @Test
+    void plugs_of_both_sorts_that_a_card_lacks_add_up() {
+        BuildFixture build =
+                aBuild().with(aGraphicsCard().plugs(Plug.PCIE8, 2).plugs(Plug.PCIE16, 1));
+
+        int lacks = PlugNeeds.cardLacks(build.make().graphics(), Tally.none());
+
+        org.assertj.core.api.Assertions.assertThat(lacks).isEqualTo(3);
     }
 }

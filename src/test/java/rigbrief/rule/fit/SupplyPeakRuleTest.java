@@ -143,4 +143,26 @@ class SupplyPeakRuleTest {
         Supply unstated = aSupply().unknown("connectors").make();
         Assertions.assertThat(SupplyPeakRule.allows(unstated, 1_350)).isTrue();
     }
+
+    @Test
+    void unstated_plugs_do_not_matter_where_the_lesser_peak_is_enough() {
+        // Table 3-3: 320 W x 1.45 = 464 W, just what is drawn.
+        BuildFixture build = aBuild().with(aSupply().unknown("connectors").watts(320));
+
+        Finding finding = check(new SupplyPeakRule(), build);
+
+        assertThat(finding).isMet().hasMargin(464, 464, Unit.WATT);
+    }
+
+    @Test
+    void unstated_plugs_are_a_caution_where_the_greater_peak_is_just_enough() {
+        // Table 3-3: 1000 W x 1.8 = 1800 W with the 16-contact plug, 1450 W without.
+        BuildFixture build =
+                aBuild().with(aSupply().unknown("connectors").watts(1_000))
+                        .with(aGraphicsCard().boardPowerW(600).peakFactor(2.76));
+
+        Finding finding = check(new SupplyPeakRule(), build);
+
+        assertThat(finding).isUnknown("supply-1", "connectors");
+    }
 }

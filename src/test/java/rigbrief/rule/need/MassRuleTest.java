@@ -151,4 +151,21 @@ class MassRuleTest {
 
         assertThat(finding).isBreachOf(1);
     }
+
+    @Test
+    void an_empty_mass_leaves_the_limit_itself_open() {
+        BuildFixture build = aBuild().with(aCooler().unknown("mass_g"));
+        BriefFixture brief =
+                aBrief().size(
+                                new SizeNeed(
+                                        OptionalInt.empty(),
+                                        Optional.empty(),
+                                        Optional.empty(),
+                                        Optional.empty(),
+                                        Optional.of(Mass.g(10_728))));
+
+        Finding finding = check(new MassRule(), build, brief);
+
+        assertThat(finding).isUnknown("cooler-1", "mass_g");
+    }
 }

@@ -187,4 +187,20 @@ class PromiseRuleTest {
 
         assertThat(finding).isBreach().saying("1 % low");
     }
+
+    @Test
+    void a_later_must_with_more_to_spare_leaves_the_margin_alone() {
+        BuildFixture build = aBuild();
+        BriefFixture brief =
+                aBrief().use(aNeed(KILN).mustFinishS(10.5)).use(aNeed("second").mustFinishS(40));
+        CatalogueFixture catalogue =
+                aCatalogue()
+                        .offering(aBuild().make())
+                        .workload(aWorkload().task())
+                        .workload(aWorkload().id("second").taskSerial(2_000).task());
+
+        Finding finding = check(new PromiseRule(), build, brief, catalogue);
+
+        assertThat(finding).isMet().hasMargin(1_050, 1_000, Unit.CENTISECOND);
+    }
 }

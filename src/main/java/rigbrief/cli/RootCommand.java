@@ -7,12 +7,13 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
+import rigbrief.api.Rigbrief;
 
 /** The root command: options that every command takes. */
 @Command(
         name = "rigbrief",
         description = "Turns a client's brief and a parts catalogue into builds that fit.",
-        versionProvider = Rigbrief.Version.class,
+        versionProvider = RootCommand.Version.class,
         synopsisSubcommandLabel = "COMMAND",
         footer = {
             "",
@@ -21,7 +22,7 @@ import picocli.CommandLine.Spec;
             "",
             "Next: rigbrief propose BRIEF"
         })
-final class Rigbrief implements Runnable {
+final class RootCommand implements Runnable {
     static final String NO_COLOR = "--no-color";
     static final String DEBUG = "--debug";
 
@@ -54,12 +55,11 @@ final class Rigbrief implements Runnable {
         throw new ParameterException(spec.commandLine(), "found no command, expected one");
     }
 
-    /** The version the build wrote into the archive. */
+    /** The version of the library behind the commands. */
     static final class Version implements IVersionProvider {
         @Override
         public String[] getVersion() {
-            String version = Rigbrief.class.getPackage().getImplementationVersion();
-            return new String[] {"rigbrief " + (version == null ? "(not packaged)" : version)};
+            return new String[] {"rigbrief " + Rigbrief.version()};
         }
     }
 }

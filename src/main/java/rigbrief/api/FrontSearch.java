@@ -1,4 +1,4 @@
-package rigbrief.cli;
+package rigbrief.api;
 
 import java.time.Duration;
 import java.util.ArrayList;
@@ -10,7 +10,7 @@ import rigbrief.proposal.Proposals;
 import rigbrief.proposal.front.FrontFinder;
 
 /** Fills an answer's front, for pages that let a reader walk along it. */
-final class FrontSearch {
+public final class FrontSearch {
     /** Steps of the certifier for the whole front; what a page needs is points, not proofs. */
     private static final long STEPS = 10_000;
 
@@ -21,7 +21,7 @@ final class FrontSearch {
      *
      * @param time ceiling on the time of this search; its use is told among the remarks
      */
-    static Proposals widened(Proposals answer, Optional<Duration> time) {
+    public static Proposals widened(Proposals answer, Optional<Duration> time) {
         if (answer.proposals().size() < 2) {
             return answer;
         }

@@ -1,0 +1,192 @@
+package rigbrief.batch;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.DirectoryNotEmptyException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import rigbrief.file.FileRefused;
+import rigbrief.file.SafeWriter;
+import rigbrief.file.Sha256;
+
+/**
+ * The folder of one brief's result: there as a whole, or not at all.
+ *
+ * <p>It is filled beside its place, {@code .NAME.N.part}, and renamed; a killed program may leave
+ * such a folder, which nobody reads and which may be removed. Its list of files, {@value
+ * ResultList#FILE}, holds the digest of each, so that a result that somebody changed since (an
+ * order's states, say) is told from one that is as it was written, and is left alone.
+ */
+final class ResultFolder {
+    private static final int MOST_TRIES = 1_000;
+
+    private final Path out;
+    private final String name;
+
+    ResultFolder(Path out, String name) {
+        this.out = out;
+        this.name = name;
+    }
+
+    /** What there is in the place of a result. */
+    enum State {
+        /** Nothing. */
+        ABSENT,
+        /** A result, as it was written. */
+        WHOLE,
+        /** A result of which a file was changed, added or taken away since. */
+        CHANGED,
+        /** Something that no batch wrote. */
+        FOREIGN
+    }
+
+    /** Where the result goes. */
+    Path path() {
+        return out.resolve(name);
+    }
+
+    /** The list of files in place; empty where there is none that can be read. */
+    Optional<ResultList> list() throws IOException {
+        Path file = path().resolve(ResultList.FILE);
+        return Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
+                ? ResultList.read(new String(Files.readAllBytes(file), StandardCharsets.UTF_8))
+                : Optional.empty();
+    }
+
+    /** What is there now. */
+    State state() throws IOException {
+        if (!Files.exists(path(), LinkOption.NOFOLLOW_LINKS)) {
+            return State.ABSENT;
+        }
+        Optional<ResultList> list = list();
+        if (list.isEmpty()) {
+            return State.FOREIGN;
+        }
+        Map<String, String> found = new TreeMap<>();
+        for (Path entry : entries(path())) {
+            String file = entry.getFileName().toString();
+            if (!file.equals(ResultList.FILE)) {
+                boolean plain = Files.isRegularFile(entry, LinkOption.NOFOLLOW_LINKS);
+                found.put(file, plain ? Sha256.of(Files.readAllBytes(entry)) : "");
+            }
+        }
+        return found.equals(list.get().digests()) ? State.WHOLE : State.CHANGED;
+    }
+
+    /**
+     * Puts a result into its place.
+     *
+     * @param files content by file name
+     * @param force whether a result that somebody changed, or a folder that no batch wrote, is
+     *     replaced too; files in it that the result has no other of are kept
+     * @throws FileRefused when the place is taken
+     */
+    void write(Map<String, byte[]> files, String origin, Answered answered, boolean force)
+            throws IOException {
+        State state = state();
+        refuse(state, force);
+        Path part = beside("part");
+        for (Map.Entry<String, byte[]> file : files.entrySet()) {
+            SafeWriter.write(part.resolve(file.getKey()), file.getValue(), false);
+        }
+        ResultList list = ResultList.of(origin, answered, files);
+        SafeWriter.write(part.resolve(ResultList.FILE), list.text(), false);
+        if (state == State.ABSENT) {
+            moveIn(part);
+        } else {
+            replace(part, list().map(old -> old.digests()).orElse(Map.of()));
+        }
+    }
+
+    /** Refuses to begin a search whose result could not be kept. */
+    void refuseIfTaken(boolean force) throws IOException {
+        refuse(state(), force);
+    }
+
+    private void refuse(State state, boolean force) throws FileRefused {
+        if (state != State.ABSENT && !Files.isDirectory(path(), LinkOption.NOFOLLOW_LINKS)) {
+            throw new FileRefused(
+                    path() + ": found a file, expected a folder; choose another --out");
+        }
+        if (!force && (state == State.CHANGED || state == State.FOREIGN)) {
+            throw new FileRefused(
+                    path()
+                            + (state == State.CHANGED
+                                    ? ": found a result that was changed since it was written"
+                                    : ": found a folder that holds no whole result")
+                            + ", expected nothing or a result as it was written;"
+                            + " choose another --out, or add --force");
+        }
+    }
+
+    private void moveIn(Path part) throws IOException {
+        try {
+            Files.move(part, path(), StandardCopyOption.ATOMIC_MOVE);
+        } catch (DirectoryNotEmptyException | FileAlreadyExistsException quicker) {
+            remove(part);
+            throw new FileRefused(
+                    path() + ": found that another run wrote it meanwhile; run the command again");
+        }
+    }
+
+    /** Between the two moves there is no result: a run that is killed there is answered anew. */
+    private void replace(Path part, Map<String, String> known) throws IOException {
+        Path old = beside("old");
+        Files.move(path(), old, StandardCopyOption.ATOMIC_MOVE);
+        moveIn(part);
+        for (Path entry : entries(old)) {
+            String file = entry.getFileName().toString();
+            Path place = path().resolve(file);
+            boolean ours = known.containsKey(file) || file.equals(ResultList.FILE);
+            if (!ours && !Files.exists(place, LinkOption.NOFOLLOW_LINKS)) {
+                Files.move(entry, place);
+            } else if (!Files.isDirectory(entry, LinkOption.NOFOLLOW_LINKS)) {
+                Files.delete(entry);
+            }
+        }
+        Files.delete(old);
+    }
+
+    private Path beside(String ending) throws IOException {
+        Files.createDirectories(out);
+        for (int i = 0; i < MOST_TRIES; i++) {
+            Path folder = out.resolve("." + name + "." + i + "." + ending);
+            try {
+                if (ending.equals("part")) {
+                    return Files.createDirectory(folder);
+                }
+                if (!Files.exists(folder, LinkOption.NOFOLLOW_LINKS)) {
+                    return folder;
+                }
+            } catch (FileAlreadyExistsException taken) {
+                continue;
+            }
+        }
+        throw new FileRefused(
+                out + ": found too many unfinished folders, expected none; remove ." + name + ".*");
+    }
+
+    private static void remove(Path folder) throws IOException {
+        for (Path entry : entries(folder)) {
+            Files.delete(entry);
+        }
+        Files.delete(folder);
+    }
+
+    private static List<Path> entries(Path folder) throws IOException {
+        List<Path> entries = new ArrayList<>();
+        try (Stream<Path> all = Files.list(folder)) {
+            all.forEach(entries::add);
+        }
+        return entries;
+    }
+}

@@ -1,0 +1,399 @@
+package rigbrief.search;
+
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import rigbrief.part.Slot;
+import rigbrief.part.Supply;
+import rigbrief.presolve.Candidate;
+
+/**
+ * Supply, memory, case, cooler and fans while they are open: heat and sound couple them, so that
+ * the best of each by itself is far better than any of them together.
+ */
+final class HousingSlots {
+    private static final int PAIR = OpenSlots.PAIR;
+    private static final int[] NONE = {};
+
+    private final OpenSlots slots;
+    private final Outlook outlook;
+    private final Rounds rounds;
+    private final int supplyLevel;
+    private final int memoryLevel;
+    private final int caseLevel;
+    private final int coolerLevel;
+    private final int fansLevel;
+    private final boolean inOrder;
+    private final boolean warm;
+    private final int[] feeding;
+    private final int[] warming;
+    private final int[] sheltering;
+    private final int[] cooling;
+    private final SlotTable supplies;
+    private final SlotTable kits;
+    private final SlotTable cases;
+    private final SlotTable coolers;
+    private final FansApart fans;
+    private final Coolings coolings;
+    private final Shelters[] shelters = new Shelters[Rounds.MOST];
+    private final Housings housings;
+    private final Feeds feedsBesidePair;
+    private final Feeds feedsOnBoard;
+    private final Map<Outlook.Pair, Feeds.Known> feedsKnown = new IdentityHashMap<>();
+    private Feeds.Known feeds;
+    private final long[] leastInside;
+    private final double[][] netInside;
+    private final int[] rate;
+    private final double[] supplyGain;
+    private final double[] kitGain;
+    private final double[] caseAlone;
+    private final double[] caseMost;
+    private int kit;
+
+    HousingSlots(OpenSlots slots, Problem problem, List<Slot> order, Rounds rounds) {
+        this.slots = slots;
+        this.outlook = problem.tables().outlook(problem);
+        this.rounds = rounds;
+        this.supplyLevel = order.indexOf(Slot.SUPPLY);
+        this.memoryLevel = order.indexOf(Slot.MEMORY);
+        this.caseLevel = order.indexOf(Slot.CASE);
+        this.coolerLevel = order.indexOf(Slot.COOLER);
+        this.fansLevel = order.indexOf(Slot.FANS);
+        this.inOrder = caseLevel < coolerLevel && coolerLevel < fansLevel;
+        this.warm =
+                inOrder && slots.points() && supplyLevel < memoryLevel && memoryLevel < caseLevel;
+        this.feeding = new int[] {supplyLevel, memoryLevel, caseLevel, coolerLevel, fansLevel};
+        this.warming = new int[] {memoryLevel, caseLevel, coolerLevel, fansLevel};
+        this.sheltering = new int[] {caseLevel, coolerLevel, fansLevel};
+        this.cooling = new int[] {coolerLevel, fansLevel};
+        this.supplies = slots.table(supplyLevel);
+        this.kits = slots.table(memoryLevel);
+        this.cases = slots.table(caseLevel);
+        this.coolers = slots.table(coolerLevel);
+        double[] worth = slots.worth();
+        int sets = slots.sets();
+        this.fans = new FansApart(slots.table(fansLevel), worth, sets);
+        this.coolings = new Coolings(coolers, worth, sets, fans);
+        for (int round = 0; round < Rounds.MOST; round++) {
+            shelters[round] = shelters();
+        }
+        this.housings = new Housings(kits, worth, sets, this::shelters);
+        this.feedsBesidePair = new Feeds(supplies, kits, worth, sets);
+        this.feedsOnBoard = new Feeds(supplies, kits, worth, sets);
+        this.leastInside = new long[sets];
+        this.netInside = new double[worth.length][sets];
+        this.rate = new int[kits.size()];
+        this.supplyGain = new double[supplies.size()];
+        this.kitGain = new double[kits.size()];
+        this.caseAlone = new double[cases.size()];
+        this.caseMost = new double[cases.size()];
+    }
+
+    private Shelters shelters() {
+        return new Shelters(cases, coolers, slots.pairs(), slots.worth(), slots.sets(), fans);
+    }
+
+    /** Levels of the slots that {@link #couple} couples at a level; empty for none. */
+    int[] slots(int level) {
+        if (!inOrder || level > coolerLevel) {
+            return NONE;
+        }
+        if (level > caseLevel) {
+            return slots.points() && rounds.seen(level, coolerLevel) == Rounds.MOST - 1
+                    ? cooling
+                    : NONE;
+        }
+        if (rounds.seen(level, caseLevel) < 0) {
+            return feeds != null && level >= PAIR && level <= supplyLevel ? feeding : NONE;
+        }
+        return warm && level <= memoryLevel ? warming : sheltering;
+    }
+
+    /**
+     * What is known of cooler and fans together, and of case, memory and supply with them, while
+     * all are open; null for nothing.
+     */
+    Couple couple(int level) {
+        if (slots(level).length == 0) {
+            return null;
+        }
+        if (level > caseLevel) {
+            return coolings;
+        }
+        int round = rounds.seen(level, caseLevel);
+        if (round < 0) {
+            return rounds.past(level, PAIR) ? feedsOnBoard : feedsBesidePair;
+        }
+        if (!warm) {
+            return shelters[round];
+        }
+        return level <= memoryLevel ? housings : housings.shelters(kit);
+    }
+
+    /**
+     * Reckons with what supplies and memory leave to case and cooler beside the pair that is
+     * decided, for the supplier sets that are alive there.
+     */
+    void besidePair(Unfinished unfinished) {
+        if (!warm) {
+            return;
+        }
+        feeds = feedsKnown.computeIfAbsent(unfinished.pair(), any -> feeds(unfinished));
+        fillFeeds(PAIR, feedsBesidePair);
+    }
+
+    /** Forgets what is known beside a processor and a card. */
+    void forgetPair() {
+        feeds = null;
+    }
+
+    /** Reckons with the board, if that is what was decided at a level. */
+    void board(int level) {
+        if (level == PAIR && feeds != null) {
+            fillFeeds(level + 1, feedsOnBoard);
+        }
+    }
+
+    /**
+     * Reckons with what a round of reckoning an open slot brought; false when that leaves a slot
+     * without any.
+     */
+    boolean reckon(int level, int open, int round, Unfinished unfinished) {
+        if (!inOrder) {
+            return true;
+        }
+        if (open == caseLevel) {
+            return reckonHousing(level, round, unfinished);
+        }
+        boolean last = open == coolerLevel && round == Rounds.MOST - 1;
+        return !last || !slots.points() || reckonCoolings(level, unfinished);
+    }
+
+    private void fillFeeds(int level, Feeds into) {
+        for (int i = 0; i < supplyGain.length; i++) {
+            supplyGain[i] = slots.openGain(level, supplyLevel, i);
+        }
+        for (int m = 0; m < kitGain.length; m++) {
+            kitGain[m] = slots.openGain(level, memoryLevel, m);
+        }
+        into.fill(
+                slots.kept(level),
+                feeds,
+                slots.domain(level, supplyLevel),
+                supplyGain,
+                slots.domain(level, memoryLevel),
+                kitGain);
+    }
+
+    /** Cases, coolers and fans by classes of supplies and kits, over all supplier sets. */
+    private Feeds.Known feeds(Unfinished unfinished) {
+        FeedClasses classes =
+                FeedClasses.of(
+                        unfinished,
+                        outlook.sound(),
+                        supplies,
+                        slots.domain(PAIR, supplyLevel),
+                        kits,
+                        slots.domain(PAIR, memoryLevel),
+                        slots.table(PAIR),
+                        slots.domain(PAIR, PAIR));
+        int rates = classes.rates().size();
+        long[][][] leastOf = new long[classes.supplyClasses()][rates][];
+        double[][][][] netOf = new double[classes.supplyClasses()][rates][][];
+        double[] bestLevel = new double[cases.size()];
+        for (int i = 0; i < cases.size(); i++) {
+            if (SlotTable.has(slots.domain(PAIR, caseLevel), i)) {
+                caseAlone[i] = slots.openGain(PAIR, caseLevel, i);
+                bestLevel[i] = outlook.sound().leastLevelInCase(unfinished, cases.candidate(i));
+            }
+        }
+        // Sets that can't reach what is known by now never will: they stay without any gain.
+        Bounder.AliveSets all = slots.alive(PAIR);
+        takeInside(PAIR, all);
+        for (int r = 0; r < rates; r++) {
+            unfinished.assume(classes.rates().get(r));
+            for (int g = 0; g < classes.supplyClasses(); g++) {
+                Coolings.Inside inside =
+                        between(unfinished, classes.quietest(g), classes.loudest(g));
+                Shelters at = shelters[0];
+                long[] left = slots.domain(PAIR, caseLevel).clone();
+                double[] open =
+                        outlook.losses().open(unfinished, classes.quietest(g), classes.loudest(g));
+                for (int i = 0; i < cases.size(); i++) {
+                    if (SlotTable.has(left, i)) {
+                        unfinished.decide(cases.candidate(i));
+                        caseMost[i] =
+                                caseAlone[i]
+                                        + outlook.losses()
+                                                .between(
+                                                        unfinished,
+                                                        bestLevel[i],
+                                                        classes.quietest(g),
+                                                        classes.loudest(g),
+                                                        open);
+                        if (caseMost[i] == Double.NEGATIVE_INFINITY) {
+                            left[i >> 6] &= ~(1L << i);
+                        }
+                    }
+                }
+                unfinished.undo(Slot.CASE);
+                at.fill(
+                        all,
+                        left,
+                        slots.domain(PAIR, coolerLevel),
+                        caseAlone,
+                        caseMost,
+                        leastInside,
+                        netInside,
+                        pcCase -> {
+                            unfinished.decide(cases.candidate(pcCase));
+                            return inside;
+                        });
+                unfinished.undo(Slot.CASE);
+                leastOf[g][r] = new long[slots.sets()];
+                netOf[g][r] = new double[slots.worth().length][slots.sets()];
+                Feeds.clear(leastOf[g][r], netOf[g][r]);
+                for (int k = 0; k < all.count(); k++) {
+                    int s = all.get(k);
+                    leastOf[g][r][s] = at.least(s);
+                    for (int w = 0; w < netInside.length; w++) {
+                        netOf[g][r][w][s] = at.net(w, s);
+                    }
+                }
+            }
+            unfinished.assume(null);
+        }
+        return new Feeds.Known(classes.supplyClass(), classes.kitClass(), leastOf, netOf);
+    }
+
+    private Coolings.Inside between(Unfinished unfinished, Supply quietest, Supply loudest) {
+        double[] open = outlook.losses().open(unfinished, quietest, loudest);
+        return new Coolings.Inside() {
+            @Override
+            public double best(int cooler) {
+                return of(
+                        cooler,
+                        outlook.sound().levelWithCooler(unfinished, coolers.candidate(cooler)));
+            }
+
+            @Override
+            public double bare(int cooler) {
+                return of(cooler, outlook.sound().levelBare(unfinished, coolers.candidate(cooler)));
+            }
+
+            private double of(int cooler, double level) {
+                return outlook.losses().watts(coolers.candidate(cooler))
+                        + outlook.losses().between(unfinished, level, quietest, loudest, open);
+            }
+        };
+    }
+
+    /** Coolers with fans in the case that is decided. */
+    private boolean reckonCoolings(int level, Unfinished unfinished) {
+        Bounder.AliveSets left = slots.kept(level + 1);
+        fans.take(left, slots.domain(level + 1, fansLevel));
+        coolings.clear(left);
+        return slots.keep(
+                level + 1, coolerLevel, cooler -> coolings.take(left, cooler, inside(unfinished)));
+    }
+
+    private Coolings.Inside inside(Unfinished unfinished) {
+        return new Coolings.Inside() {
+            @Override
+            public double best(int cooler) {
+                return outlook.losses().cooler(unfinished, coolers.candidate(cooler));
+            }
+
+            @Override
+            public double bare(int cooler) {
+                return outlook.losses().bareCooler(unfinished, coolers.candidate(cooler));
+            }
+        };
+    }
+
+    /** Cases and coolers together; what is left of the coolers is known by now. */
+    private boolean reckonHousing(int level, int round, Unfinished unfinished) {
+        if (!warm) {
+            long[] cases = slots.domain(level + 1, caseLevel);
+            if (shelter(level, shelters[round], cases, unfinished)) {
+                slots.refresh(level + 1, caseLevel);
+            }
+            return !SlotTable.empty(cases);
+        }
+        if (round > 0) {
+            kit = unfinished.choices()[Slot.MEMORY.ordinal()].index();
+            long[] left = housings.casesLeft(kit);
+            return slots.keep(level + 1, caseLevel, i -> SlotTable.has(left, i));
+        }
+        long[] kitsLeft = slots.domain(level + 1, memoryLevel);
+        for (int m = 0; m < kits.size(); m++) {
+            if (SlotTable.has(kitsLeft, m)) {
+                rate[m] = outlook.rateWith(unfinished, kits.candidate(m));
+                kitGain[m] = slots.openGain(level + 1, memoryLevel, m);
+            }
+        }
+        boolean out =
+                housings.fill(
+                        slots.kept(level + 1),
+                        kitsLeft,
+                        rate,
+                        kitGain,
+                        slots.domain(level + 1, caseLevel),
+                        (shelters, m, cases) -> {
+                            unfinished.decide(kits.candidate(m));
+                            shelter(level, shelters, cases, unfinished);
+                            unfinished.undo(Slot.MEMORY);
+                        });
+        if (out) {
+            slots.refresh(level + 1, memoryLevel);
+        }
+        return !SlotTable.empty(kitsLeft);
+    }
+
+    /** What coolers and fans are to be had for apart from each other. */
+    private void takeInside(int level, Bounder.AliveSets sets) {
+        fans.take(sets, slots.domain(level, fansLevel));
+        for (int k = 0; k < sets.count(); k++) {
+            int s = sets.get(k);
+            leastInside[s] = slots.leastApart(level, cooling, s);
+            for (int w = 0; w < netInside.length; w++) {
+                netInside[w][s] = slots.netApart(level, cooling, w, s);
+            }
+        }
+    }
+
+    /** Whether some case was taken out. */
+    private boolean shelter(int level, Shelters shelters, long[] left, Unfinished unfinished) {
+        for (int i = 0; slots.points() && i < cases.size(); i++) {
+            if (SlotTable.has(left, i)) {
+                Candidate candidate = cases.candidate(i);
+                caseAlone[i] =
+                        cases.gain(i)
+                                + outlook.losses()
+                                        .caseAlone(
+                                                unfinished,
+                                                candidate,
+                                                slots.besidePair(caseLevel)[i]);
+                caseMost[i] = caseAlone[i] + outlook.losses().caseSound(unfinished, candidate);
+            }
+        }
+        Bounder.AliveSets sets = slots.kept(level + 1);
+        takeInside(level + 1, sets);
+        Coolings.Inside inside = inside(unfinished);
+        boolean out =
+                shelters.fill(
+                        sets,
+                        left,
+                        slots.domain(level + 1, coolerLevel),
+                        caseAlone,
+                        caseMost,
+                        leastInside,
+                        netInside,
+                        pcCase -> {
+                            unfinished.decide(cases.candidate(pcCase));
+                            return inside;
+                        });
+        unfinished.undo(Slot.CASE);
+        return out;
+    }
+}

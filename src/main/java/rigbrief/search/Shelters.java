@@ -1,0 +1,202 @@
+package rigbrief.search;
+
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.stream.IntStream;
+import rigbrief.part.Slot;
+
+/**
+ * Cases with coolers: the quietest cooler for a case is not its cheapest.
+ *
+ * <p>Levels are costly, so a case is looked into only where its bound could pass what is found, and
+ * a cooler likewise. Mutable: filled anew whenever what it depends on is decided anew.
+ */
+final class Shelters implements Couple {
+    /** Goes into a case, and out of it. */
+    interface Door {
+        Coolings.Inside into(int pcCase);
+    }
+
+    private final SlotTable cases;
+    private final SlotTable coolers;
+    private final PairTable pairs;
+    private final double[] worth;
+    private final Integer[] coolersByPrice;
+    private final long[] least;
+    private final double[][] net;
+    private final long[][] leastWith;
+    private final double[][][] netWith;
+    private final Coolings inside;
+
+    Shelters(
+            SlotTable cases,
+            SlotTable coolers,
+            PairTable pairs,
+            double[] worth,
+            int sets,
+            FansApart fans) {
+        this.cases = cases;
+        this.coolers = coolers;
+        this.pairs = pairs;
+        this.worth = worth;
+        this.coolersByPrice = new Integer[coolers.size()];
+        Arrays.setAll(coolersByPrice, i -> i);
+        Arrays.sort(
+                coolersByPrice,
+                Comparator.comparingLong(
+                        i -> Arrays.stream(coolers.candidate(i).minorBySet()).min().orElse(0)));
+        this.least = new long[sets];
+        this.net = new double[worth.length][sets];
+        this.leastWith = new long[cases.size()][sets];
+        this.netWith = new double[cases.size()][worth.length][sets];
+        this.inside = new Coolings(coolers, worth, sets, fans);
+    }
+
+    @Override
+    public long least(int set) {
+        return least[set];
+    }
+
+    @Override
+    public double net(int w, int set) {
+        return net[w][set];
+    }
+
+    @Override
+    public long leastWith(int first, int set) {
+        return leastWith[first][set];
+    }
+
+    @Override
+    public double netWith(int first, int w, int set) {
+        return netWith[first][w][set];
+    }
+
+    /**
+     * Looks into the cases that could be best.
+     *
+     * @param alive supplier sets to look at
+     * @param caseLeft cases that are left; those in which no cooler will do are taken out
+     * @param coolerLeft coolers that are left
+     * @param alone points of each case but for its sound
+     * @param most points of each case with the sound of its best cooler
+     * @param leastApart least price of cooler and fans apart, by set
+     * @param netApart most net gain of cooler and fans apart, by worth and set
+     * @return whether a case was taken out
+     */
+    boolean fill(
+            Bounder.AliveSets alive,
+            long[] caseLeft,
+            long[] coolerLeft,
+            double[] alone,
+            double[] most,
+            long[] leastApart,
+            double[][] netApart,
+            Door door) {
+        clear(alive, least, net);
+        Integer[] order =
+                IntStream.range(0, cases.size())
+                        .filter(c -> SlotTable.has(caseLeft, c))
+                        .boxed()
+                        .toArray(Integer[]::new);
+        for (int c : order) {
+            apart(alive, c, most[c], leastApart, netApart);
+        }
+        if (alive.count() > 0) {
+            int s = alive.get(0);
+            Arrays.sort(
+                    order,
+                    Comparator.<Integer>comparingDouble(c -> -netWith[c][0][s])
+                            .thenComparingLong(c -> leastWith[c][s]));
+        }
+        boolean out = false;
+        for (int c : order) {
+            if (passes(alive, leastWith[c], netWith[c], least, net)) {
+                if (!look(alive, c, coolerLeft, alone[c], most[c] - alone[c], door.into(c))) {
+                    caseLeft[c >> 6] &= ~(1L << c);
+                    out = true;
+                    continue;
+                }
+            }
+            for (int k = 0; k < alive.count(); k++) {
+                int s = alive.get(k);
+                least[s] = Math.min(least[s], leastWith[c][s]);
+                for (int w = 0; w < worth.length; w++) {
+                    net[w][s] = Math.max(net[w][s], netWith[c][w][s]);
+                }
+            }
+        }
+        return out;
+    }
+
+    private void clear(Bounder.AliveSets alive, long[] price, double[][] gain) {
+        for (int k = 0; k < alive.count(); k++) {
+            int s = alive.get(k);
+            price[s] = Long.MAX_VALUE;
+            for (int w = 0; w < worth.length; w++) {
+                gain[w][s] = Double.NEGATIVE_INFINITY;
+            }
+        }
+    }
+
+    /** A case with the best of all coolers for each figure. */
+    private void apart(
+            Bounder.AliveSets alive, int c, double most, long[] leastApart, double[][] netApart) {
+        long[] minor = cases.candidate(c).minorBySet();
+        for (int k = 0; k < alive.count(); k++) {
+            int s = alive.get(k);
+            leastWith[c][s] = minor[s] + leastApart[s];
+            for (int w = 0; w < worth.length; w++) {
+                netWith[c][w][s] = most - worth[w] * minor[s] + netApart[w][s];
+            }
+        }
+    }
+
+    private boolean passes(
+            Bounder.AliveSets alive,
+            long[] price,
+            double[][] gain,
+            long[] leastSoFar,
+            double[][] netSoFar) {
+        for (int k = 0; k < alive.count(); k++) {
+            int s = alive.get(k);
+            if (price[s] < leastSoFar[s]) {
+                return true;
+            }
+            for (int w = 0; w < worth.length; w++) {
+                if (gain[w][s] > netSoFar[w][s]) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    /** A case with those of its coolers that do; false when none does. */
+    private boolean look(
+            Bounder.AliveSets alive,
+            int c,
+            long[] coolerLeft,
+            double alone,
+            double best,
+            Coolings.Inside door) {
+        long[] row = pairs.row(cases.candidate(c), Slot.COOLER);
+        inside.clear(alive);
+        boolean any = false;
+        for (int k : coolersByPrice) {
+            boolean fits = SlotTable.has(coolerLeft, k) && (row == null || SlotTable.has(row, k));
+            if (fits && (!any || inside.couldPass(alive, k, coolers.gain(k) + best))) {
+                any |= inside.take(alive, k, door);
+            }
+        }
+        long[] minor = cases.candidate(c).minorBySet();
+        for (int k = 0; any && k < alive.count(); k++) {
+            int s = alive.get(k);
+            leastWith[c][s] = minor[s] + inside.least(s);
+            for (int w = 0; w < worth.length; w++) {
+                netWith[c][w][s] = alone - worth[w] * minor[s] + inside.net(w, s);
+            }
+        }
+        return any;
+    }
+}
