@@ -120,6 +120,7 @@ public final class SafeWriter {
         private final Path target;
         private final Path beside;
         private final Check check;
+        private boolean isPut;
 
         private Ready(Path target, Path beside, Check check) {
             this.target = target;
@@ -132,13 +133,17 @@ public final class SafeWriter {
             try (FileHold hold = FileHold.of(target)) {
                 check.look(); // somebody may have been quicker; from here on no other run is
                 hold.put(beside);
+                isPut = true;
                 watch.done(target, Step.MOVED);
             }
         }
 
         @Override
         public void close() throws IOException {
-            Files.deleteIfExists(beside);
+            if (!isPut) {
+                // Once it is, the next file of this name beside the place is another run's.
+                Files.deleteIfExists(beside);
+            }
         }
     }
 
