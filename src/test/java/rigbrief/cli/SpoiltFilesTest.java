@@ -71,7 +71,8 @@ class SpoiltFilesTest {
                                 "accept build.yaml --brief @",
                                 "document build.yaml --brief @",
                                 "propose @",
-                                "propose @ --format json --out %/out")));
+                                "propose @ --format json --out %/out",
+                                "propose @ brief.json --format json --force --out %/out")));
     }
 
     @Property(seed = SEED, shrinking = ShrinkingMode.OFF)
