@@ -17,6 +17,7 @@ import rigbrief.part.OperatingSystem;
 import rigbrief.part.Part;
 import rigbrief.part.PcCase;
 import rigbrief.part.Plug;
+import rigbrief.part.SidePanel;
 import rigbrief.part.Slot;
 import rigbrief.part.Supply;
 import rigbrief.part.Wireless;
@@ -50,7 +51,7 @@ final class TraitReader {
         traits.alikeForGoals(part.listing().lighting());
         traits.alikeForGoals(part.listing().colour());
         traits.moreForGoals(part.listing().warrantyYears().orElse(0));
-        if (brief.looks().colourStrength() == Strength.MUST) {
+        if (colourMust()) {
             traits.alike(part.listing().colour());
         }
         if (brief.size().mass().isPresent()) {
@@ -73,6 +74,11 @@ final class TraitReader {
             case SYSTEM -> system((OperatingSystem) part, traits);
         }
         return traits;
+    }
+
+    /** Behind a solid side no colour shows. */
+    private boolean colourMust() {
+        return brief.looks().colourStrength() == Strength.MUST;
     }
 
     private void system(OperatingSystem system, Traits traits) {
@@ -132,7 +138,11 @@ final class TraitReader {
     }
 
     private void supply(Supply supply, Traits traits) {
+        // More watts mean a smaller share of load, which is quieter only where load is heard.
+        boolean louderWithLoad =
+                supply.dba20() <= supply.dba50() && supply.dba50() <= supply.dba100();
         traits.alike(supply.form())
+                .alike(louderWithLoad ? "" : supply.watts())
                 .less(supply.length())
                 .more(supply.watts())
                 .more(supply.guide().ordinal())
@@ -145,11 +155,12 @@ final class TraitReader {
     }
 
     private static void cooler(Cooler cooler, Traits traits) {
+        // A thinner radiator goes to another side, where other fans have to make room for it.
         traits.alike(cooler.type())
                 .alike(cooler.sockets())
                 .less(cooler.height())
                 .alike(cooler.radiatorMm())
-                .less(cooler.thickness())
+                .alike(cooler.thickness())
                 .less(cooler.resistanceKw())
                 .alike(cooler.maxDba() > 0)
                 .less(cooler.maxDba())
@@ -176,6 +187,7 @@ final class TraitReader {
                 .more(pcCase.bays25())
                 .alike(pcCase.frontPorts())
                 .alike(brief.looks().side().isPresent() ? pcCase.side() : "")
+                .more(colourMust() && pcCase.side() == SidePanel.SOLID ? 1 : 0)
                 .more(pcCase.dampingDb())
                 .less(pcCase.impedance())
                 .more(pcCase.cardBracket() ? 1 : 0);

@@ -9,7 +9,9 @@ import rigbrief.quantity.Quantity;
 /**
  * What the rules, models and goals read of a candidate, sorted by direction.
  *
- * <p>A column that is not declared better in one direction counts as equal: slower, never wrong.
+ * <p>A column of which it is not sure in which direction it is better is declared alike: slower,
+ * never wrong. What no rule, model or goal reads is left out; the monotonicity test tries those
+ * columns too, so that whoever begins to read one is told.
  */
 final class Traits {
     private final List<Object> alike = new ArrayList<>();

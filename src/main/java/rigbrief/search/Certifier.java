@@ -40,6 +40,9 @@ public final class Certifier {
     private static final int LEVELS = Slot.values().length;
     private static final double CLOSE = 1e-6;
 
+    /** After so many pairs or steps it is asked whether to stop; a power of two. */
+    private static final int ASKED_EVERY = 1_024;
+
     /** How often a pair is looked at, each time closer, before it is explored. */
     private static final int LOOKS = 3;
 
@@ -136,12 +139,15 @@ public final class Certifier {
             if (beaten(top.bound)) {
                 break;
             }
-            if (top.looks < LOOKS) {
+            double bound = top.bound.first();
+            if (top.card == null) {
+                pair(top, queue);
+            } else if (top.looks < LOOKS) {
                 look(top, queue);
             } else {
                 explore(top, queue);
-                open = interrupted ? top.bound.first() : open;
             }
+            open = interrupted ? bound : open;
         }
         for (Top top : queue) {
             open = interrupted ? Math.max(open, top.bound.first()) : open;
@@ -176,30 +182,45 @@ public final class Certifier {
         }
     }
 
+    /** Processors by themselves, so that a large catalogue's pairs are made as they are wanted. */
     private PriorityQueue<Top> tops() {
         PriorityQueue<Top> queue =
                 new PriorityQueue<>(
                         Comparator.<Top>comparingDouble(top -> -top.bound.first())
                                 .thenComparingDouble(top -> -top.bound.second())
                                 .thenComparingInt(top -> top.processor.index())
-                                .thenComparingInt(top -> top.card.index())
-                                .thenComparingInt(
-                                        top -> top.board == null ? -1 : top.board.index()));
+                                .thenComparingInt(top -> indexOf(top.card))
+                                .thenComparingInt(top -> indexOf(top.board)));
         for (int p = 0; p < slots.table(0).size(); p++) {
-            for (int g = 0; g < slots.table(1).size(); g++) {
-                Candidate processor = slots.table(0).candidate(p);
-                Candidate card = slots.table(1).candidate(g);
-                long[] row = pairs.row(processor, Slot.GRAPHICS);
-                if (row == null || SlotTable.has(row, g)) {
-                    Bounder.Bound bound = enter(processor, card, 0);
-                    if (!beaten(bound)) {
-                        queue.add(new Top(processor, card, null, bound, 0));
-                    }
-                    leave();
-                }
+            Candidate processor = slots.table(0).candidate(p);
+            forgetPair();
+            Bounder.Bound bound = decideProcessor(processor) ? bound(1) : Bounder.IMPOSSIBLE;
+            if (!beaten(bound)) {
+                queue.add(new Top(processor, null, null, bound, 0));
             }
+            leave();
         }
         return queue;
+    }
+
+    private static int indexOf(Candidate candidate) {
+        return candidate == null ? -1 : candidate.index();
+    }
+
+    /** Splits a processor by the cards that go with it. */
+    private void pair(Top top, PriorityQueue<Top> queue) {
+        long[] row = pairs.row(top.processor, Slot.GRAPHICS);
+        for (int g = 0; g < slots.table(1).size() && !interrupted; g++) {
+            if (row == null || SlotTable.has(row, g)) {
+                Candidate card = slots.table(1).candidate(g);
+                Bounder.Bound bound = enter(top.processor, card, 0);
+                if (!beaten(bound)) {
+                    queue.add(new Top(top.processor, card, null, bound, 0));
+                }
+                leave();
+            }
+            interrupted = (g & ASKED_EVERY - 1) == 0 && stop.getAsBoolean();
+        }
     }
 
     /**
@@ -274,15 +295,10 @@ public final class Certifier {
      * every case makes of its heat.
      */
     private Bounder.Bound enter(Candidate processor, Candidate card, int looks) {
-        unfinished.pair(null);
-        slots.withoutLosses();
-        // What a processor leaves of the other slots holds for all its pairs.
-        boolean entered = processor == atRoot;
-        atRoot = processor;
-        unfinished.decide(processor);
-        rootStands = entered ? rootStands : slots.push(0, processor);
+        forgetPair();
+        boolean stands = decideProcessor(processor);
         unfinished.decide(card);
-        if (!rootStands || !slots.push(1, card)) {
+        if (!stands || !slots.push(1, card)) {
             return Bounder.IMPOSSIBLE;
         }
         if (looks > 0) {
@@ -320,6 +336,20 @@ public final class Certifier {
             }
         }
         return bound(PAIR);
+    }
+
+    private void forgetPair() {
+        unfinished.pair(null);
+        slots.withoutLosses();
+    }
+
+    /** What a processor leaves of the other slots holds for all its pairs. */
+    private boolean decideProcessor(Candidate processor) {
+        boolean entered = processor == atRoot;
+        atRoot = processor;
+        unfinished.decide(processor);
+        rootStands = entered ? rootStands : slots.push(0, processor);
+        return rootStands;
     }
 
     private void leave() {
@@ -394,7 +424,7 @@ public final class Certifier {
 
     /** Counts a step; true when it was one too many. */
     private boolean counted() {
-        if (++steps >= stepLimit || ((steps & 1023) == 0 && stop.getAsBoolean())) {
+        if (++steps >= stepLimit || ((steps & ASKED_EVERY - 1) == 0 && stop.getAsBoolean())) {
             interrupted = true;
         }
         return interrupted;

@@ -23,6 +23,7 @@ final class Coolings implements Couple {
     private final double[][] net;
     private final long[][] leastWith;
     private final double[][][] netWith;
+    private boolean any;
 
     Coolings(SlotTable coolers, double[] worth, int sets, FansApart fans) {
         this.coolers = coolers;
@@ -56,6 +57,7 @@ final class Coolings implements Couple {
 
     /** Begins with no cooler seen. */
     void clear(Bounder.AliveSets alive) {
+        any = false;
         for (int k = 0; k < alive.count(); k++) {
             int s = alive.get(k);
             least[s] = Long.MAX_VALUE;
@@ -93,21 +95,29 @@ final class Coolings implements Couple {
         return false;
     }
 
-    /** Takes a cooler in; false when neither with fans nor without will it do. */
-    boolean take(Bounder.AliveSets alive, int cooler, Inside inside) {
+    /**
+     * Takes a cooler in; false when neither with fans nor without will it do.
+     *
+     * @param all whether figures with each cooler are wanted too
+     */
+    boolean take(Bounder.AliveSets alive, int cooler, Inside inside, boolean all) {
         double best = inside.best(cooler);
         if (best == Double.NEGATIVE_INFINITY) {
             return false;
         }
+        double gain = coolers.gain(cooler);
+        // Fewer fans are no quieter and no cooler: where the best ones bring nothing, none don't.
+        if (!all && any && !couldPass(alive, cooler, gain + best)) {
+            return true;
+        }
         double bare = fans.noneLeft() ? inside.bare(cooler) : Double.NEGATIVE_INFINITY;
         boolean bareDoes = bare != Double.NEGATIVE_INFINITY;
-        boolean any = bareDoes;
-        double gain = coolers.gain(cooler);
+        boolean does = bareDoes;
         long[] minor = coolers.candidate(cooler).minorBySet();
         for (int k = 0; k < alive.count(); k++) {
             int s = alive.get(k);
             long more = bareDoes ? 0 : fans.least(s);
-            any |= more < Pricing.notToBeHad();
+            does |= more < Pricing.notToBeHad();
             leastWith[cooler][s] = minor[s] + more;
             least[s] = Math.min(least[s], leastWith[cooler][s]);
         }
@@ -123,6 +133,7 @@ final class Coolings implements Couple {
                 seen[s] = Math.max(seen[s], with[s]);
             }
         }
-        return any;
+        any |= does;
+        return does;
     }
 }

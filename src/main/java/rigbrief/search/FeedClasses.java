@@ -15,9 +15,9 @@ import rigbrief.part.Supply;
 /** Sorts the supplies beside a pair by their sound and the kits by the least rate on any board. */
 final class FeedClasses {
     /** More would bound closer and take longer than that saves. Measured. */
-    private static final int SUPPLY_CLASSES = 3;
+    private static final int SUPPLY_CLASSES = 1;
 
-    private static final int KIT_CLASSES = 3;
+    private static final int KIT_CLASSES = 2;
 
     private final int[] supplyClass;
     private final List<Supply> quietest = new ArrayList<>();

@@ -1,5 +1,6 @@
 package rigbrief.search;
 
+import java.util.Arrays;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -48,6 +49,7 @@ final class HousingSlots {
     private final double[] kitGain;
     private final double[] caseAlone;
     private final double[] caseMost;
+    private final double[] coolerMost;
     private int kit;
 
     HousingSlots(OpenSlots slots, Problem problem, List<Slot> order, Rounds rounds) {
@@ -87,6 +89,7 @@ final class HousingSlots {
         this.kitGain = new double[kits.size()];
         this.caseAlone = new double[cases.size()];
         this.caseMost = new double[cases.size()];
+        this.coolerMost = new double[coolers.size()];
     }
 
     private Shelters shelters() {
@@ -207,6 +210,13 @@ final class HousingSlots {
                 bestLevel[i] = outlook.sound().leastLevelInCase(unfinished, cases.candidate(i));
             }
         }
+        double[] openLevel = new double[coolers.size()];
+        for (int k = 0; k < coolers.size(); k++) {
+            openLevel[k] =
+                    SlotTable.has(slots.domain(PAIR, coolerLevel), k)
+                            ? outlook.sound().openLevelDba(unfinished, coolers.candidate(k))
+                            : Double.POSITIVE_INFINITY;
+        }
         // Sets that can't reach what is known by now never will: they stay without any gain.
         Bounder.AliveSets all = slots.alive(PAIR);
         takeInside(PAIR, all);
@@ -219,6 +229,16 @@ final class HousingSlots {
                 long[] left = slots.domain(PAIR, caseLevel).clone();
                 double[] open =
                         outlook.losses().open(unfinished, classes.quietest(g), classes.loudest(g));
+                for (int k = 0; k < coolers.size(); k++) {
+                    coolerMost[k] =
+                            outlook.losses()
+                                    .between(
+                                            unfinished,
+                                            openLevel[k],
+                                            classes.quietest(g),
+                                            classes.loudest(g),
+                                            open);
+                }
                 for (int i = 0; i < cases.size(); i++) {
                     if (SlotTable.has(left, i)) {
                         unfinished.decide(cases.candidate(i));
@@ -243,6 +263,7 @@ final class HousingSlots {
                         slots.domain(PAIR, coolerLevel),
                         caseAlone,
                         caseMost,
+                        coolerMost,
                         leastInside,
                         netInside,
                         pcCase -> {
@@ -294,7 +315,9 @@ final class HousingSlots {
         fans.take(left, slots.domain(level + 1, fansLevel));
         coolings.clear(left);
         return slots.keep(
-                level + 1, coolerLevel, cooler -> coolings.take(left, cooler, inside(unfinished)));
+                level + 1,
+                coolerLevel,
+                cooler -> coolings.take(left, cooler, inside(unfinished), true));
     }
 
     private Coolings.Inside inside(Unfinished unfinished) {
@@ -379,6 +402,7 @@ final class HousingSlots {
         }
         Bounder.AliveSets sets = slots.kept(level + 1);
         takeInside(level + 1, sets);
+        Arrays.fill(coolerMost, 0);
         Coolings.Inside inside = inside(unfinished);
         boolean out =
                 shelters.fill(
@@ -387,6 +411,7 @@ final class HousingSlots {
                         slots.domain(level + 1, coolerLevel),
                         caseAlone,
                         caseMost,
+                        coolerMost,
                         leastInside,
                         netInside,
                         pcCase -> {

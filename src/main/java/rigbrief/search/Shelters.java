@@ -80,6 +80,7 @@ final class Shelters implements Couple {
      * @param coolerLeft coolers that are left
      * @param alone points of each case but for its sound
      * @param most points of each case with the sound of its best cooler
+     * @param mostOf the most that each cooler gains by its sound, 0 or less
      * @param leastApart least price of cooler and fans apart, by set
      * @param netApart most net gain of cooler and fans apart, by worth and set
      * @return whether a case was taken out
@@ -90,6 +91,7 @@ final class Shelters implements Couple {
             long[] coolerLeft,
             double[] alone,
             double[] most,
+            double[] mostOf,
             long[] leastApart,
             double[][] netApart,
             Door door) {
@@ -112,7 +114,8 @@ final class Shelters implements Couple {
         boolean out = false;
         for (int c : order) {
             if (passes(alive, leastWith[c], netWith[c], least, net)) {
-                if (!look(alive, c, coolerLeft, alone[c], most[c] - alone[c], door.into(c))) {
+                if (!look(
+                        alive, c, coolerLeft, alone[c], most[c] - alone[c], mostOf, door.into(c))) {
                     caseLeft[c >> 6] &= ~(1L << c);
                     out = true;
                     continue;
@@ -179,14 +182,18 @@ final class Shelters implements Couple {
             long[] coolerLeft,
             double alone,
             double best,
+            double[] mostOf,
             Coolings.Inside door) {
         long[] row = pairs.row(cases.candidate(c), Slot.COOLER);
         inside.clear(alive);
         boolean any = false;
         for (int k : coolersByPrice) {
             boolean fits = SlotTable.has(coolerLeft, k) && (row == null || SlotTable.has(row, k));
-            if (fits && (!any || inside.couldPass(alive, k, coolers.gain(k) + best))) {
-                any |= inside.take(alive, k, door);
+            if (fits && mostOf[k] != Double.NEGATIVE_INFINITY) {
+                double most = coolers.gain(k) + Math.min(best, mostOf[k]);
+                if (!any || inside.couldPass(alive, k, most)) {
+                    any |= inside.take(alive, k, door, false);
+                }
             }
         }
         long[] minor = cases.candidate(c).minorBySet();

@@ -137,6 +137,16 @@ final class SoundOutlook {
                 pair.bounds(), processor, graphics, cooler, pcCase.dampingDb());
     }
 
+    /** Least level with a cooler in open air beside the pair that is decided, in dB(A). */
+    double openLevelDba(Unfinished it, Candidate cooler) {
+        return foresight.leastLevelDba(
+                it.pair().bounds(),
+                (Processor) it.part(Slot.PROCESSOR),
+                (Graphics) it.part(Slot.GRAPHICS),
+                (Cooler) cooler.partOrNull(),
+                mostDampingDb);
+    }
+
     /** The least level of an unfinished build at the seat; plus infinity when it gets too hot. */
     double level(Unfinished it, Outlook.Pair pair) {
         double level = levelOfFans(it, pair);

@@ -8,6 +8,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import rigbrief.brief.Brief;
 import rigbrief.catalogue.Catalogue;
+import rigbrief.world.Effort;
 
 /**
  * Check: the oracle tries every build; it shares the rule and goal objects with the search, nothing
@@ -15,25 +16,40 @@ import rigbrief.catalogue.Catalogue;
  */
 class SearchAgainstEnumerationTest {
     /** Cases that have a build at all; those without are compared too, and not counted. */
-    private static final int CASES = 100;
+    private static final int CASES = Effort.cases(100, 500);
 
+    private static final int CASES_OF_SIBLINGS = Effort.cases(10, 100);
     private static final long STEPS = 50_000_000;
 
     @Test
-    void the_certifier_finds_what_trying_every_build_finds_on_a_hundred_seeded_cases_with_builds() {
+    void the_certifier_finds_what_trying_every_build_finds() {
         int withBuilds = 0;
         for (int seed = 1; withBuilds < CASES; seed++) {
             Random random = new Random(seed);
             Catalogue catalogue = SmallWorld.catalogue(random);
-            Brief brief = SmallWorld.brief(random, catalogue);
-            Enumeration all = new Enumeration(brief, catalogue);
-            withBuilds += all.sound.isEmpty() ? 0 : 1;
-
-            assertLean(seed, brief, catalogue, all);
-            assertFull(seed, brief, catalogue, all);
-            assertBalanced(seed, brief, catalogue, all);
+            withBuilds += compare(seed, SmallWorld.brief(random, catalogue), catalogue);
         }
         assertThat(withBuilds).isEqualTo(CASES);
+    }
+
+    /** Parts beside others that could stand in for them, kept parts, and terms of every sort. */
+    @Test
+    void so_it_does_where_parts_stand_in_for_one_another() {
+        int withBuilds = 0;
+        for (int seed = 1; withBuilds < CASES_OF_SIBLINGS; seed++) {
+            Random random = new Random(seed);
+            Catalogue catalogue = SiblingWorld.crossed(random, 1);
+            withBuilds += compare(seed, RandomBriefs.brief(random, catalogue), catalogue);
+        }
+        assertThat(withBuilds).isEqualTo(CASES_OF_SIBLINGS);
+    }
+
+    private static int compare(int seed, Brief brief, Catalogue catalogue) {
+        Enumeration all = new Enumeration(brief, catalogue);
+        assertLean(seed, brief, catalogue, all);
+        assertFull(seed, brief, catalogue, all);
+        assertBalanced(seed, brief, catalogue, all);
+        return all.sound.isEmpty() ? 0 : 1;
     }
 
     @Test
