@@ -137,11 +137,11 @@ public final class Batch {
         try {
             ResultFolder folder = new ResultFolder(out, brief.result());
             // Before the brief is read: a brief that changes meanwhile is answered anew next time.
-            Optional<String> from = origin.of(brief.file());
+            String from = origin.of(brief.file());
             Optional<ResultList> kept = force ? Optional.empty() : kept(folder, from);
             return kept.isPresent()
                     ? BatchResult.of(brief, kept.get().answered(), true)
-                    : answered(brief, folder, from.orElse(""));
+                    : answered(brief, folder, from);
         } catch (BadInput bad) {
             List<String> lines = bad.faults().stream().map(Fault::text).toList();
             return BatchResult.failed(brief, Ending.BAD_INPUT, lines, bad.count());
@@ -156,12 +156,11 @@ public final class Batch {
     }
 
     /** The result that is there, where it is whole and of the same origin. */
-    private static Optional<ResultList> kept(ResultFolder folder, Optional<String> from)
-            throws IOException {
-        if (from.isEmpty() || folder.state() != ResultFolder.State.WHOLE) {
+    private static Optional<ResultList> kept(ResultFolder folder, String from) throws IOException {
+        if (folder.state() != ResultFolder.State.WHOLE) {
             return Optional.empty();
         }
-        return folder.list().filter(list -> list.origin().equals(from.get()));
+        return folder.list().filter(list -> list.origin().equals(from));
     }
 
     private BatchResult answered(BatchBrief brief, ResultFolder folder, String from)

@@ -12,7 +12,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
-import rigbrief.diagnostic.BadInput;
 import rigbrief.diagnostic.Fault;
 import rigbrief.diagnostic.Faults;
 
@@ -31,16 +30,14 @@ public final class BatchBriefs {
      * name, each of them keeps its ending ({@code potter-yaml}, {@code potter-json}), and a number
      * follows where that is not enough.
      *
-     * @throws BadInput when a folder holds no brief, or can't be looked into
+     * @param faults where it goes that a folder holds no brief, or can't be looked into
      */
-    public static List<BatchBrief> of(List<Path> named) throws BadInput {
-        Faults faults = new Faults();
+    public static List<BatchBrief> of(List<Path> named, Faults faults) {
         Map<Path, Path> files = new LinkedHashMap<>();
         for (Path path : named) {
             List<Path> found = Files.isDirectory(path) ? inside(path, faults) : List.of(path);
             found.forEach(file -> files.putIfAbsent(file.toAbsolutePath().normalize(), file));
         }
-        faults.throwIfAny();
         return called(List.copyOf(files.values()));
     }
 

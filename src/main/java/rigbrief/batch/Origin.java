@@ -1,10 +1,9 @@
 package rigbrief.batch;
 
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Optional;
+import rigbrief.diagnostic.BadInput;
+import rigbrief.file.BriefReader;
 import rigbrief.file.Sha256;
 
 /**
@@ -17,16 +16,11 @@ import rigbrief.file.Sha256;
 public record Origin(String version, String catalogueDigest, String options) {
 
     /**
-     * One digest over all that a brief's result is made from; empty where the brief can't be read.
+     * One digest over all that a brief's result is made from.
+     *
+     * @throws BadInput when the brief can't be read, or is none that could be read again
      */
-    Optional<String> of(Path brief) {
-        byte[] bytes;
-        try {
-            bytes = Files.readAllBytes(brief);
-        } catch (IOException unreadable) {
-            // Its reader tells what is wrong with it, in the usual words.
-            return Optional.empty();
-        }
+    String of(Path brief) throws BadInput {
         String made =
                 String.join(
                         "\n",
@@ -34,7 +28,7 @@ public record Origin(String version, String catalogueDigest, String options) {
                         "catalogue " + catalogueDigest,
                         "options " + options,
                         "name " + brief.getFileName(),
-                        "brief " + Sha256.of(bytes));
-        return Optional.of(Sha256.of(made.getBytes(StandardCharsets.UTF_8)));
+                        "brief " + BriefReader.digest(brief));
+        return Sha256.of(made.getBytes(StandardCharsets.UTF_8));
     }
 }

@@ -4,23 +4,25 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import rigbrief.audit.OpenBrief;
 import rigbrief.brief.Brief;
-import rigbrief.build.BuildRecord;
+import rigbrief.build.Build;
 import rigbrief.catalogue.Catalogue;
 import rigbrief.diagnostic.BadInput;
 import rigbrief.file.AcceptanceReader;
 import rigbrief.file.AcceptanceReader.Measured;
+import rigbrief.file.Known;
 import rigbrief.file.SafeWriter;
 import rigbrief.measurement.Measurement;
 import rigbrief.measurement.accept.Acceptance;
 import rigbrief.measurement.accept.Acceptor;
 import rigbrief.measurement.accept.Reading;
+import rigbrief.measurement.accept.Sheet;
 import rigbrief.report.AcceptanceAnswer;
 import rigbrief.report.AcceptanceJson;
 import rigbrief.report.AcceptanceText;
@@ -38,8 +40,6 @@ import rigbrief.report.Style;
                         + " measurement and ranks likely causes.",
         footer = {"", "Next: rigbrief accept BUILD --measured FILE"})
 final class AcceptCommand implements Callable<Integer> {
-    private static final String STANDARD_INPUT = "-";
-
     private final Console console;
 
     @Parameters(
@@ -80,19 +80,22 @@ final class AcceptCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
+        KeptInputs.of(catalogue, build, brief).refuse(out);
         InputFiles files = new InputFiles(console);
-        Catalogue parts = files.catalogue(catalogue);
-        BuildRecord filed = files.build(build, parts);
-        Brief wanted = brief == null ? ownBrief(filed, parts) : files.brief(brief, parts);
-        WholeMachine.check(filed.build(), build);
-        Acceptor acceptor = new Acceptor(wanted, parts, filed.build());
+        Known known = files.known(catalogue);
+        Optional<InputFiles.Subject> subject = files.subject(known, build, brief);
+        if (subject.isEmpty()) {
+            measured(files, known, Optional.empty());
+            files.refuseFaulty();
+        }
+        Brief wanted = subject.orElseThrow().brief();
+        Catalogue parts = subject.get().parts();
+        Build built = subject.get().filed().build();
+        WholeMachine.check(built, build);
+        Acceptor acceptor = new Acceptor(wanted, parts, built);
         return measured.isEmpty()
                 ? sheet(new SheetAnswer(build, wanted, parts, acceptor.sheet()))
-                : judgement(acceptor, parts);
-    }
-
-    private static Brief ownBrief(BuildRecord filed, Catalogue parts) {
-        return filed.brief().orElseGet(() -> OpenBrief.of(filed, parts));
+                : judgement(acceptor, files, known);
     }
 
     private int sheet(SheetAnswer answer) throws NotWritten {
@@ -118,19 +121,31 @@ final class AcceptCommand implements Callable<Integer> {
         }
     }
 
-    private int judgement(Acceptor acceptor, Catalogue parts) throws BadInput, IOException {
-        AcceptanceReader reader = new AcceptanceReader(acceptor.sheet(), parts, logs.column());
+    /**
+     * All that was measured.
+     *
+     * @param sheet the build's sheet; empty where the build has faults
+     */
+    private Measured measured(InputFiles files, Known known, Optional<Sheet> sheet) {
+        AcceptanceReader reader = new AcceptanceReader(sheet, known, logs.column(), files.faults());
         List<Reading> readings = new ArrayList<>();
         List<Measurement> measurements = new ArrayList<>();
         for (String name : measured) {
-            Measured read =
-                    name.equals(STANDARD_INPUT)
-                            ? reader.read(console.in(), name)
-                            : reader.read(Path.of(name));
-            readings.addAll(read.readings());
-            measurements.addAll(read.measurements());
+            Optional<Measured> read =
+                    name.equals(InputFiles.STANDARD_INPUT)
+                            ? Optional.of(reader.read(console.in(), name))
+                            : files.at(name, path -> Optional.of(reader.read(path)));
+            read.map(Measured::readings).ifPresent(readings::addAll);
+            read.map(Measured::measurements).ifPresent(measurements::addAll);
         }
-        Acceptance test = acceptor.judge(readings, measurements);
+        return new Measured(readings, measurements);
+    }
+
+    private int judgement(Acceptor acceptor, InputFiles files, Known known) throws BadInput {
+        Measured read = measured(files, known, Optional.of(acceptor.sheet()));
+        files.refuseFaulty();
+        Catalogue parts = known.catalogue();
+        Acceptance test = acceptor.judge(read.readings(), read.measurements());
         format.print(
                 console,
                 new AcceptanceText(),

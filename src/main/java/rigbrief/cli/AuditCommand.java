@@ -43,11 +43,11 @@ final class AuditCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        InputFiles files = new InputFiles(console);
-        Catalogue parts = files.catalogue(catalogue);
-        BuildRecord filed = files.build(build, parts);
+        InputFiles.Subject read = new InputFiles(console).subject(catalogue, build, brief);
+        Catalogue parts = read.parts();
+        BuildRecord filed = read.filed();
+        Brief wanted = read.brief();
         Rigbrief shop = Rigbrief.of(parts);
-        Brief wanted = brief == null ? shop.briefOf(filed) : files.brief(brief, parts);
         warnOfChange(filed, parts);
         AuditAnswer answer = shop.audit(build, filed, wanted);
         format.print(console, new AuditText(), new AuditJson(), answer, next(answer));

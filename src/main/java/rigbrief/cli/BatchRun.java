@@ -1,10 +1,14 @@
 package rigbrief.cli;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import rigbrief.api.Rigbrief;
 import rigbrief.batch.Batch;
 import rigbrief.batch.BatchAnswer;
@@ -16,7 +20,8 @@ import rigbrief.batch.Origin;
 import rigbrief.batch.Shard;
 import rigbrief.catalogue.Catalogue;
 import rigbrief.diagnostic.BadInput;
-import rigbrief.file.FileRefused;
+import rigbrief.file.BriefReader;
+import rigbrief.file.Known;
 import rigbrief.file.SafeWriter;
 import rigbrief.proposal.SearchLimits;
 import rigbrief.report.BatchCsv;
@@ -51,11 +56,15 @@ final class BatchRun {
     }
 
     /** Answers all briefs, prints and files the summary; the status of the gravest ending. */
-    ExitStatus run(List<Path> named, SearchLimits limits, ResultFiles files)
+    ExitStatus run(List<String> named, SearchLimits limits, ResultFiles files)
             throws BadInput, NotWritten {
         refuseStrangeSummary();
-        List<BatchBrief> briefs = shard.of(BatchBriefs.of(named));
-        Catalogue parts = new InputFiles(console).catalogue(catalogue);
+        InputFiles input = new InputFiles(console);
+        Known known = input.known(catalogue);
+        List<BatchBrief> briefs = briefs(named, input, known);
+        input.refuseFaulty();
+        keepInputs(briefs);
+        Catalogue parts = known.catalogue();
         try (Interruption interruption = Interruption.listening()) {
             Rigbrief shop = Rigbrief.of(parts).within(limits).calledOffBy(interruption::calledOff);
             Batch batch =
@@ -74,6 +83,26 @@ final class BatchRun {
             NextLine.print(console, next(answer));
             console.flush();
             return status(answer);
+        }
+    }
+
+    private List<BatchBrief> briefs(List<String> named, InputFiles input, Known known) {
+        List<Path> paths =
+                named.stream().flatMap(name -> input.at(name, Optional::of).stream()).toList();
+        List<BatchBrief> briefs = shard.of(BatchBriefs.of(paths, input.faults()));
+        if (!known.whole()) {
+            // None will be answered: what is wrong with them is told beside the catalogue's faults.
+            briefs.forEach(brief -> BriefReader.readRegular(brief.file(), known, input.faults()));
+        }
+        return briefs;
+    }
+
+    private void keepInputs(List<BatchBrief> briefs) throws NotWritten {
+        String[] files = briefs.stream().map(it -> it.file().toString()).toArray(String[]::new);
+        KeptInputs kept = KeptInputs.of(catalogue, files);
+        kept.refuse(summary());
+        for (BatchBrief brief : briefs) {
+            kept.refuseFolder(out.resolve(brief.result()));
         }
     }
 
@@ -111,30 +140,33 @@ final class BatchRun {
         }
         Path file = summary();
         try {
-            if (!force
-                    && Files.exists(file, LinkOption.NOFOLLOW_LINKS)
-                    && !Files.readString(file).startsWith(BatchCsv.head())) {
+            if (!force && Files.exists(file, LinkOption.NOFOLLOW_LINKS) && !isSummary(file)) {
                 throw new NotWritten(
                         file
                                 + ": found a file that is no summary; choose another --out, or add"
                                 + " --force");
             }
         } catch (IOException e) {
-            throw new NotWritten(file + ": can't be read (" + e.getMessage() + "); look at it");
+            throw new NotWritten(
+                    file + ": can't be read (" + NotWritten.cause(e) + "); look at it");
+        }
+    }
+
+    private static boolean isSummary(Path file) throws IOException {
+        if (!Files.isRegularFile(file)) {
+            return false;
+        }
+        byte[] head = BatchCsv.head().getBytes(StandardCharsets.UTF_8);
+        try (InputStream in = Files.newInputStream(file)) {
+            return Arrays.equals(in.readNBytes(head.length), head);
         }
     }
 
     private void write(String summary) throws NotWritten {
         try {
             SafeWriter.write(summary(), summary, true);
-        } catch (FileRefused e) {
-            throw new NotWritten(e.getMessage());
         } catch (IOException e) {
-            throw new NotWritten(
-                    summary()
-                            + ": can't be written ("
-                            + e.getMessage()
-                            + "); choose another --out");
+            throw NotWritten.of(summary(), e, "choose another --out");
         }
     }
 

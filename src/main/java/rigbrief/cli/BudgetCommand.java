@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -18,6 +19,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import rigbrief.brief.Brief;
 import rigbrief.catalogue.Catalogue;
+import rigbrief.file.Known;
 import rigbrief.proposal.budget.Budget;
 import rigbrief.proposal.budget.BudgetFinder;
 import rigbrief.proposal.budget.BudgetLimits;
@@ -80,10 +82,14 @@ final class BudgetCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         if (out != null) {
             PageOutput.refuseIfTaken(out, force);
+            KeptInputs.of(catalogue, brief).refuse(out);
         }
         InputFiles files = new InputFiles(console);
-        Catalogue parts = files.catalogue(catalogue);
-        Brief needed = files.brief(brief, parts);
+        Known known = files.known(catalogue);
+        Optional<Brief> read = files.brief(brief, known);
+        files.refuseFaulty();
+        Catalogue parts = known.catalogue();
+        Brief needed = read.orElseThrow();
         Set<String> goals = goals(needed, parts);
         long upToMinor = upToMinor(needed);
         try (Interruption interruption = Interruption.listening()) {

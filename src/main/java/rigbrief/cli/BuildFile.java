@@ -1,16 +1,16 @@
 package rigbrief.cli;
 
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import rigbrief.build.BuildRecord;
-import rigbrief.catalogue.Catalogue;
 import rigbrief.diagnostic.BadInput;
 import rigbrief.file.BuildReader;
 import rigbrief.file.BuildWriter;
 import rigbrief.file.FileHold;
+import rigbrief.file.Known;
 import rigbrief.file.SafeWriter;
 
 /**
@@ -35,27 +35,34 @@ final class BuildFile implements AutoCloseable {
     /**
      * Reads a build file.
      *
-     * @throws BadInput when it can't be used
+     * @throws BadInput when it, or the catalogue, can't be used
      * @throws NotWritten when it is no file that could be written back
      */
-    static BuildFile read(String name, Catalogue catalogue, Console console)
+    static BuildFile read(String name, Known known, InputFiles files)
             throws BadInput, NotWritten, IOException {
-        if (name.equals("-")) {
+        if (name.equals(InputFiles.STANDARD_INPUT)) {
             throw new NotWritten(
                     "found -, expected a build file, since it is written back; name the file");
         }
-        Path path = Path.of(name);
-        if (!Files.isRegularFile(path)) {
-            // Reading it by name tells what is wrong with it, in the usual words.
-            BuildReader.read(path, catalogue);
+        Optional<Path> path = files.at(name, Optional::of);
+        if (path.filter(BuildFile::isSpecial).isPresent()) {
+            throw new NotWritten(
+                    name + ": found a pipe or a device, expected a file, since it is written back");
+        }
+        if (!known.whole() || path.filter(Files::isRegularFile).isEmpty()) {
+            // Nothing will be written, so nobody need wait: the readers tell what is wrong.
+            files.build(name, known);
+            files.refuseFaulty();
             throw new NotWritten(name + ": found no file, expected one; name another");
         }
-        console.progress("reading the build " + name);
-        FileHold hold = hold(path);
+        FileHold hold = hold(path.get());
         try {
-            byte[] bytes = bytes(path, catalogue);
-            BuildRecord record = BuildReader.read(new ByteArrayInputStream(bytes), name, catalogue);
-            return new BuildFile(path, hold, bytes, record);
+            Optional<byte[]> bytes = BuildReader.bytes(path.get(), files.faults());
+            files.refuseFaulty();
+            refuseList(name, bytes.orElseThrow());
+            Optional<BuildRecord> record = files.build(name, bytes.get(), known);
+            files.refuseFaulty();
+            return new BuildFile(path.get(), hold, bytes.get(), record.orElseThrow());
         } catch (BadInput | NotWritten | RuntimeException failed) {
             hold.close();
             throw failed;
@@ -70,21 +77,17 @@ final class BuildFile implements AutoCloseable {
         }
     }
 
-    private static byte[] bytes(Path path, Catalogue catalogue) throws BadInput, NotWritten {
-        byte[] bytes;
-        try {
-            bytes = Files.readAllBytes(path);
-        } catch (IOException unreadable) {
-            BuildReader.read(path, catalogue);
-            throw new NotWritten(path + ": can't be read (" + NotWritten.cause(unreadable) + ")");
-        }
+    private static boolean isSpecial(Path path) {
+        return Files.exists(path) && !Files.isRegularFile(path) && !Files.isDirectory(path);
+    }
+
+    private static void refuseList(String name, byte[] bytes) throws NotWritten {
         if (BuildReader.isPlainList(new String(bytes, StandardCharsets.UTF_8))) {
             throw new NotWritten(
-                    path
+                    name
                             + ": found a list of part ids, expected a build file, as propose --out"
                             + " writes them");
         }
-        return bytes;
     }
 
     /** The build as it was read. */

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
@@ -12,6 +13,9 @@ import picocli.CommandLine.Option;
 import rigbrief.catalogue.Catalogue;
 import rigbrief.diagnostic.BadInput;
 import rigbrief.diagnostic.Fault;
+import rigbrief.diagnostic.Faults;
+import rigbrief.file.FrameColumn;
+import rigbrief.file.Known;
 import rigbrief.file.MeasurementReader;
 import rigbrief.file.OverlayWriter;
 import rigbrief.measurement.Measurement;
@@ -30,8 +34,6 @@ import rigbrief.report.CalibrationText;
                         + " them as an overlay over the catalogue.",
         footer = {"", "Next: rigbrief propose BRIEF --catalog DIR --catalog OVERLAY"})
 final class CalibrateCommand implements Callable<Integer> {
-    private static final String STANDARD_INPUT = "-";
-
     private final Console console;
 
     @Option(
@@ -64,11 +66,17 @@ final class CalibrateCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         refuseIfTaken();
-        Catalogue parts = new InputFiles(console).catalogue(catalogue);
+        for (Path file : out == null ? List.<Path>of() : OverlayWriter.taken(out)) {
+            KeptInputs.of(catalogue, measured.toArray(String[]::new)).refuse(file);
+        }
+        InputFiles files = new InputFiles(console);
+        Known known = files.known(catalogue);
         List<Measurement> measurements = new ArrayList<>();
         for (String name : measured) {
-            measurements.addAll(read(name, parts));
+            read(name, files, known).ifPresent(measurements::addAll);
         }
+        files.refuseFaulty();
+        Catalogue parts = known.catalogue();
         Calibrator calibrator = new Calibrator(parts, Terms.usual());
         refuseImpossible(calibrator, measurements);
         console.progress("fitting");
@@ -78,11 +86,18 @@ final class CalibrateCommand implements Callable<Integer> {
         return ExitStatus.DONE.code();
     }
 
-    private List<Measurement> read(String name, Catalogue parts) throws BadInput {
+    private Optional<List<Measurement>> read(String name, InputFiles files, Known known) {
         console.progress("reading the measurements " + name);
-        return name.equals(STANDARD_INPUT)
-                ? MeasurementReader.ofMachines(console.in(), name, parts, logs.column())
-                : MeasurementReader.ofMachines(Path.of(name), parts, logs.column());
+        FrameColumn column = logs.column();
+        Faults faults = files.faults();
+        return name.equals(InputFiles.STANDARD_INPUT)
+                ? Optional.of(
+                        MeasurementReader.ofMachines(console.in(), name, known, column, faults))
+                : files.at(
+                        name,
+                        path ->
+                                Optional.of(
+                                        MeasurementReader.ofMachines(path, known, column, faults)));
     }
 
     private static void refuseImpossible(Calibrator calibrator, List<Measurement> measurements)

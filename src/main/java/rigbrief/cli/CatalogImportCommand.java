@@ -15,6 +15,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import rigbrief.catalogue.Catalogue;
 import rigbrief.diagnostic.BadInput;
+import rigbrief.file.Known;
 import rigbrief.file.OfferStore;
 import rigbrief.file.PriceListMap;
 import rigbrief.file.PriceListMapReader;
@@ -96,11 +97,13 @@ final class CatalogImportCommand implements Callable<Integer> {
     }
 
     private int takeIn(OfferStore store) throws BadInput, NotWritten {
-        OfferStore.Seen seen = seen(store);
-        Catalogue parts = new InputFiles(console).catalogue(catalogue);
-        PriceListMap reading = PriceListMapReader.read(map, parts);
-        console.progress("reading the price list " + list);
-        PriceList rows = PriceListReader.read(list, reading, Optional.ofNullable(asOf), parts);
+        OfferStore.Seen seen = store.look();
+        InputFiles files = new InputFiles(console);
+        Known known = files.known(catalogue);
+        Optional<PriceList> read = list(files, known);
+        files.refuseFaulty();
+        Catalogue parts = known.catalogue();
+        PriceList rows = read.orElseThrow();
         AcceptedLines accepted = new AcceptedLines(spec.commandLine(), rows, parts);
         ImportPlan plan = PriceImport.plan(parts, rows, accepted.verdicts(accept, skip));
         Outcome outcome =
@@ -111,13 +114,19 @@ final class CatalogImportCommand implements Callable<Integer> {
         return (plan.sound() ? ExitStatus.DONE : ExitStatus.BAD_INPUT).code();
     }
 
-    private OfferStore.Seen seen(OfferStore store) throws BadInput {
-        try {
-            return store.look();
-        } catch (IOException unreadable) {
-            // Reading the catalogue tells what is wrong with it, in the usual words.
-            return new OfferStore.Seen(new byte[0], new byte[0]);
+    private Optional<PriceList> list(InputFiles files, Known known) {
+        Optional<PriceListMap> reading = PriceListMapReader.read(map, known, files.faults());
+        console.progress("reading the price list " + list);
+        if (reading.isEmpty()) {
+            PriceListReader.look(list, files.faults());
+            return Optional.empty();
         }
+        return PriceListReader.read(
+                list,
+                reading.get(),
+                Optional.ofNullable(asOf),
+                known.catalogue().currency(),
+                files.faults());
     }
 
     private int apply(OfferStore store, ImportPlan plan, Catalogue parts, OfferStore.Seen seen)

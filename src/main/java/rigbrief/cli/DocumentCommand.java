@@ -17,7 +17,6 @@ import picocli.CommandLine.Spec;
 import picocli.CommandLine.TypeConversionException;
 import rigbrief.audit.Audit;
 import rigbrief.audit.Auditor;
-import rigbrief.audit.OpenBrief;
 import rigbrief.brief.Brief;
 import rigbrief.build.BuildRecord;
 import rigbrief.catalogue.Catalogue;
@@ -102,11 +101,12 @@ final class DocumentCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         if (out != null) {
             PageOutput.refuseIfTaken(out, force);
+            KeptInputs.of(catalogue, build, brief).refuse(out);
         }
-        InputFiles files = new InputFiles(console);
-        Catalogue parts = files.catalogue(catalogue);
-        BuildRecord filed = files.build(build, parts);
-        Brief wanted = brief == null ? ownBrief(filed, parts) : files.brief(brief, parts);
+        InputFiles.Subject read = new InputFiles(console).subject(catalogue, build, brief);
+        Catalogue parts = read.parts();
+        BuildRecord filed = read.filed();
+        Brief wanted = read.brief();
         if (what.wholeMachine()) {
             WholeMachine.check(filed.build(), build);
         }
@@ -114,10 +114,6 @@ final class DocumentCommand implements Callable<Integer> {
         Audit audit = new Auditor(wanted, parts).audit(filed);
         write(new DocumentSubject(build, filed, wanted, parts, audit));
         return ExitStatus.DONE.code();
-    }
-
-    private static Brief ownBrief(BuildRecord filed, Catalogue parts) {
-        return filed.brief().orElseGet(() -> OpenBrief.of(filed, parts));
     }
 
     private void warnOfChange(BuildRecord filed, Catalogue parts) {

@@ -10,7 +10,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import rigbrief.audit.OpenBrief;
 import rigbrief.brief.Brief;
 import rigbrief.build.BuildRecord;
 import rigbrief.catalogue.Catalogue;
@@ -61,20 +60,16 @@ final class ExplainCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        InputFiles files = new InputFiles(console);
-        Catalogue parts = files.catalogue(catalogue);
-        BuildRecord filed = files.build(build, parts);
-        Brief wanted = brief == null ? ownBrief(filed, parts) : files.brief(brief, parts);
+        InputFiles.Subject read = new InputFiles(console).subject(catalogue, build, brief);
+        Catalogue parts = read.parts();
+        BuildRecord filed = read.filed();
+        Brief wanted = read.brief();
         List<Topic> topics = Explainers.topics(wanted, parts, filed.build());
         Optional<Explanation> explanation =
                 number == null ? Optional.empty() : Optional.of(named(topics));
         ExplanationAnswer answer = new ExplanationAnswer(build, wanted.name(), topics, explanation);
         format.print(console, new ExplanationText(), new ExplanationJson(), answer, next(topics));
         return ExitStatus.DONE.code();
-    }
-
-    private static Brief ownBrief(BuildRecord filed, Catalogue parts) {
-        return filed.brief().orElseGet(() -> OpenBrief.of(filed, parts));
     }
 
     private Explanation named(List<Topic> topics) {

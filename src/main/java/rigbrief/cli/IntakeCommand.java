@@ -57,6 +57,7 @@ final class IntakeCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         refuseIfTaken(form == null ? out : form);
+        KeptInputs.of(catalogue).refuse(form == null ? out : form);
         Catalogue parts = new InputFiles(console).catalogue(catalogue);
         return (form == null ? interview(parts) : page(parts)).code();
     }

@@ -25,6 +25,7 @@ import rigbrief.catalogue.Catalogue;
 import rigbrief.catalogue.Supplier;
 import rigbrief.diagnostic.Nearest;
 import rigbrief.diagnostic.Quotation;
+import rigbrief.file.Known;
 import rigbrief.proposal.Buildable;
 import rigbrief.quantity.Money;
 import rigbrief.report.OrderAnswer;
@@ -116,11 +117,14 @@ final class OrderCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         refuseHalf();
-        Catalogue parts = new InputFiles(console).catalogue(catalogue);
+        InputFiles files = new InputFiles(console);
+        Known known = files.known(catalogue);
         if (part == null) {
-            show(new InputFiles(console).build(build, parts), parts, Optional.empty());
+            Optional<BuildRecord> filed = files.build(build, known);
+            files.refuseFaulty();
+            show(filed.orElseThrow(), known.catalogue(), Optional.empty());
         } else {
-            move(parts);
+            move(known, files);
         }
         return ExitStatus.DONE.code();
     }
@@ -140,9 +144,10 @@ final class OrderCommand implements Callable<Integer> {
         }
     }
 
-    private void move(Catalogue parts) throws Exception {
+    private void move(Known known, InputFiles files) throws Exception {
+        Catalogue parts = known.catalogue();
         BuildRecord after;
-        try (BuildFile file = BuildFile.read(build, parts, console)) {
+        try (BuildFile file = BuildFile.read(build, known, files)) {
             after = moved(file.record(), parts);
             file.replace(after);
         }

@@ -1,28 +1,25 @@
 package rigbrief.cli;
 
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStreamReader;
-import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import rigbrief.diagnostic.Quotation;
+import rigbrief.file.BoundedLines;
 import rigbrief.intake.Question;
 
 /** Answers out of a pipe or a file, one a line; each is shown where it would have been typed. */
 final class PipedAnswers implements AnswerSource {
     private final Console console;
-    private final BufferedReader lines;
+    private final BoundedLines lines;
     private int count;
 
     PipedAnswers(Console console) {
         this.console = console;
-        this.lines =
-                new BufferedReader(new InputStreamReader(console.in(), StandardCharsets.UTF_8));
+        this.lines = new BoundedLines(console.in());
     }
 
     @Override
     public Optional<String> line(Question question) throws IOException {
-        String line = lines.readLine();
+        String line = lines.next();
         if (line == null) {
             return Optional.empty();
         }

@@ -4,11 +4,15 @@ import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.TypeConversionException;
+import rigbrief.diagnostic.Quotation;
 
 /** The command line as a whole. */
 public final class Program {
@@ -66,8 +70,19 @@ public final class Program {
                 .setUsageHelpWidth(Math.min(HELP_WIDEST, console.style().width()))
                 .setUsageHelpAutoWidth(false)
                 .setCaseInsensitiveEnumValuesAllowed(true)
+                .registerConverter(Path.class, Program::path)
                 .setParameterExceptionHandler(faults)
                 .setExecutionExceptionHandler(faults);
+    }
+
+    private static Path path(String word) {
+        try {
+            return Path.of(word);
+        } catch (InvalidPathException noName) {
+            throw new TypeConversionException(
+                    "found %s, expected the name of a file or folder"
+                            .formatted(Quotation.of(word)));
+        }
     }
 
     private static PrintWriter writer(PrintStream stream) {

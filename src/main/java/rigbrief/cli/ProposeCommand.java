@@ -1,6 +1,7 @@
 package rigbrief.cli;
 
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
@@ -18,6 +19,7 @@ import rigbrief.api.Rigbrief;
 import rigbrief.batch.Shard;
 import rigbrief.brief.Brief;
 import rigbrief.catalogue.Catalogue;
+import rigbrief.file.Known;
 import rigbrief.proposal.Proposals;
 import rigbrief.proposal.SearchLimits;
 import rigbrief.report.ProposalsJson;
@@ -100,7 +102,16 @@ final class ProposeCommand implements Callable<Integer> {
     }
 
     private boolean several() {
-        return shard != null || briefs.size() > 1 || Files.isDirectory(Path.of(briefs.get(0)));
+        return shard != null || briefs.size() > 1 || isFolder(briefs.get(0));
+    }
+
+    private static boolean isFolder(String name) {
+        try {
+            return Files.isDirectory(Path.of(name));
+        } catch (InvalidPathException noName) {
+            // Reading it as a brief tells what is wrong with it.
+            return false;
+        }
     }
 
     private ExitStatus batch() throws Exception {
@@ -117,19 +128,23 @@ final class ProposeCommand implements Callable<Integer> {
         }
         ResultFiles files = new ResultFiles(format, language, Optional.ofNullable(time));
         return new BatchRun(console, catalogue, out, force, shard == null ? Shard.WHOLE : shard)
-                .run(briefs.stream().map(Path::of).toList(), limits(), files);
+                .run(briefs, limits(), files);
     }
 
     private ExitStatus single(String brief) throws Exception {
         InputFiles files = new InputFiles(console);
-        Catalogue parts = files.catalogue(catalogue);
-        Brief wanted = files.brief(brief, parts);
+        Known known = files.known(catalogue);
+        Optional<Brief> read = files.brief(brief, known);
+        files.refuseFaulty();
+        Catalogue parts = known.catalogue();
+        Brief wanted = read.orElseThrow();
         Optional<BuildFolder> folder = folder();
         if (folder.isPresent()) {
             folder.get().refuseIfTaken(wanted);
         }
         if (format.isPage() && out != null) {
             PageOutput.refuseIfTaken(page(wanted), force);
+            KeptInputs.of(catalogue, brief).refuse(page(wanted));
         }
         try (Interruption interruption = Interruption.listening()) {
             console.progress("searching");

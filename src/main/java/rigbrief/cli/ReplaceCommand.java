@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -21,11 +22,10 @@ import rigbrief.brief.WorkloadNeed;
 import rigbrief.build.BuildLine;
 import rigbrief.build.BuildRecord;
 import rigbrief.catalogue.Catalogue;
-import rigbrief.diagnostic.BadInput;
 import rigbrief.diagnostic.Nearest;
 import rigbrief.diagnostic.Quotation;
 import rigbrief.file.BuildWriter;
-import rigbrief.file.CatalogueReader;
+import rigbrief.file.Known;
 import rigbrief.file.SafeWriter;
 import rigbrief.proposal.replace.Disturbance;
 import rigbrief.proposal.replace.Limits;
@@ -120,16 +120,22 @@ final class ReplaceCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
+        // The build itself may be replaced: what is written is the same build further on.
+        KeptInputs.of(catalogue).and(against).refuse(out);
         InputFiles files = new InputFiles(console);
-        Catalogue parts = files.catalogue(catalogue);
-        BuildRecord filed = files.build(build, parts);
+        Known known = files.known(catalogue);
+        Optional<BuildRecord> read = files.build(build, known);
+        Optional<Known> newer = Optional.ofNullable(against).map(files::known);
+        files.refuseFaulty();
+        Catalogue parts = known.catalogue();
+        BuildRecord filed = read.orElseThrow();
         Trouble trouble = trouble(filed, parts);
         if (restocking < 0 || restocking > 100) {
             throw wrong("--restocking: found " + restocking + ", expected 0 to 100");
         }
         Disturbance disturbance =
                 new Disturbance(restocking, Disturbance.usual(parts.currency()).labourPerHour());
-        Catalogue today = against == null ? parts : newer(filed, parts);
+        Catalogue today = newer.isEmpty() ? parts : newer(newer.get().catalogue(), filed, parts);
         console.progress("searching");
         return against != null && trouble.named().isEmpty()
                 ? watch(filed, today, disturbance)
@@ -166,9 +172,7 @@ final class ReplaceCommand implements Callable<Integer> {
         return (answer.fails() ? ExitStatus.BREAKS : ExitStatus.DONE).code();
     }
 
-    private Catalogue newer(BuildRecord filed, Catalogue old) throws BadInput {
-        console.progress("reading the catalogue " + against);
-        Catalogue today = CatalogueReader.read(against);
+    private Catalogue newer(Catalogue today, BuildRecord filed, Catalogue old) {
         if (!today.currency().equals(old.currency())) {
             throw wrong(
                     "--against: found a catalogue in %s, expected %s, the build's currency; name another"

@@ -87,19 +87,15 @@ final class TuneCommand implements Callable<Integer> {
                         within("--target", target, LEAST_FPS, MOST_FPS, "frames per second"),
                         heldIn,
                         within("--variable-from", variableFrom, 0, MOST_HZ, "Hz"));
-        InputFiles files = new InputFiles(console);
-        Catalogue parts = files.catalogue(catalogue);
-        BuildRecord filed = files.build(build, parts);
-        Brief wanted = brief == null ? ownBrief(filed, parts) : files.brief(brief, parts);
+        InputFiles.Subject read = new InputFiles(console).subject(catalogue, build, brief);
+        Catalogue parts = read.parts();
+        BuildRecord filed = read.filed();
+        Brief wanted = read.brief();
         WholeMachine.check(filed.build(), build);
         TuningAnswer answer =
                 new TuningAnswer(build, parts, Tuner.tune(wanted, parts, filed.build(), terms));
         format.print(console, new TuningText(), new TuningJson(), answer, next(wanted));
         return ExitStatus.DONE.code();
-    }
-
-    private static Brief ownBrief(BuildRecord filed, Catalogue parts) {
-        return filed.brief().orElseGet(() -> OpenBrief.of(filed, parts));
     }
 
     private OptionalInt within(String option, Integer value, int least, int most, String unit) {

@@ -23,6 +23,12 @@ public final class Faults {
         count++;
     }
 
+    /** Adds all that is wrong with some other input. */
+    public void addAll(BadInput bad) {
+        bad.faults().forEach(fault -> keep(faults, fault));
+        count += bad.count();
+    }
+
     /** Adds a remark that does not refuse the input. */
     public void note(Fault fault) {
         keep(notes, fault);

@@ -1,17 +1,14 @@
 package rigbrief.file;
 
-import java.io.ByteArrayInputStream;
-import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import rigbrief.catalogue.Catalogue;
-import rigbrief.diagnostic.BadInput;
 import rigbrief.diagnostic.Faults;
 import rigbrief.file.cell.CellRow;
 import rigbrief.file.cell.Column;
@@ -36,20 +33,24 @@ public final class AcceptanceReader {
     private static final String MEASURED = "measured";
     private static final double MOST = 1e7;
 
-    private final Sheet sheet;
-    private final Catalogue catalogue;
+    private final Optional<Sheet> sheet;
+    private final Known known;
     private final FrameColumn column;
+    private final Faults faults;
 
     /**
      * A reader.
      *
-     * @param sheet the sheet whose lines may be filled in
+     * @param sheet the sheet whose lines may be filled in; empty where the build has faults: then a
+     *     filled-in sheet is only looked at for its form
      * @param column where logs that measurements name hold their frame times
+     * @param faults where what is wrong goes
      */
-    public AcceptanceReader(Sheet sheet, Catalogue catalogue, FrameColumn column) {
+    public AcceptanceReader(Optional<Sheet> sheet, Known known, FrameColumn column, Faults faults) {
         this.sheet = sheet;
-        this.catalogue = catalogue;
+        this.known = known;
         this.column = column;
+        this.faults = faults;
     }
 
     /**
@@ -65,55 +66,46 @@ public final class AcceptanceReader {
         }
     }
 
-    /**
-     * Reads a file.
-     *
-     * @throws BadInput with all its faults
-     */
-    public Measured read(Path path) throws BadInput {
-        Faults faults = new Faults();
-        Optional<SourceText> source = SourceText.read(path, faults);
-        faults.throwIfAny();
-        return isSheet(source.get())
-                ? sheet(source.get())
-                : new Measured(List.of(), MeasurementReader.ofBuild(path, catalogue, column));
+    /** Reads a file; what has no faults. */
+    public Measured read(Path path) {
+        return read(SourceText.read(path, faults), MeasurementReader.beside(path));
     }
 
     /**
-     * Reads a stream to its end.
+     * Reads a stream to its end; what has no faults.
      *
      * @param file what the stream is called in faults
-     * @throws BadInput with all faults of the text
      */
-    public Measured read(InputStream in, String file) throws BadInput, IOException {
-        Faults faults = new Faults();
-        byte[] bytes = in.readAllBytes();
-        Optional<SourceText> source =
-                SourceText.readStream(new ByteArrayInputStream(bytes), file, faults);
-        faults.throwIfAny();
+    public Measured read(InputStream in, String file) {
+        return read(SourceText.readStream(in, file, faults), Path.of(""));
+    }
+
+    private Measured read(Optional<SourceText> source, Path folder) {
+        if (source.isEmpty()) {
+            return new Measured(List.of(), List.of());
+        }
         return isSheet(source.get())
                 ? sheet(source.get())
                 : new Measured(
                         List.of(),
-                        MeasurementReader.ofBuild(
-                                new ByteArrayInputStream(bytes), file, catalogue, column));
+                        MeasurementReader.ofBuild(source.get(), folder, known, column, faults));
     }
 
     /** By its header, so that neither has to be named on the command line. */
     private static boolean isSheet(SourceText source) {
         String header =
                 source.text().lines().filter(line -> !line.isBlank()).findFirst().orElse("");
-        return List.of(header.replace("\"", "").split(" *, *")).contains(MEASURED);
+        return Arrays.stream(header.replace("\"", "").split(","))
+                .anyMatch(cell -> cell.strip().equals(MEASURED));
     }
 
-    private Measured sheet(SourceText source) throws BadInput {
-        Faults faults = new Faults();
+    private Measured sheet(SourceText source) {
         ColumnLister lister = new ColumnLister();
         lister.text(LINE);
         lister.textOr(MEASURED, "");
         List<Column> columns = lister.columns();
         CsvTable table = CsvTable.open(source.file(), source.text(), columns, faults);
-        Map<String, SheetLine> lines = sheet.byId();
+        Map<String, SheetLine> lines = sheet.map(Sheet::byId).orElse(Map.of());
         Map<String, Reading> readings = new LinkedHashMap<>();
         CellRow.Memo memo = new CellRow.Memo();
         while (table.next()) {
@@ -129,15 +121,16 @@ public final class AcceptanceReader {
                                 }
                             });
         }
-        faults.throwIfAny();
         return new Measured(new ArrayList<>(readings.values()), List.of());
     }
 
-    private static Optional<Reading> reading(
-            CsvTable table, Cells cells, Map<String, SheetLine> lines) {
+    private Optional<Reading> reading(CsvTable table, Cells cells, Map<String, SheetLine> lines) {
         String id = cells.text(LINE);
         String text = cells.textOr(MEASURED, "");
         SheetLine line = lines.get(id);
+        if (sheet.isEmpty()) {
+            return Optional.empty();
+        }
         if (line == null) {
             unknown(table, id, lines);
             return Optional.empty();

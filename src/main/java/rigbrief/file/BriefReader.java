@@ -20,15 +20,15 @@ public final class BriefReader {
     /** What a brief out of a stream is called. */
     public static final String STREAM_NAME = "brief";
 
-    private final Catalogue catalogue;
+    private final Known known;
     private final Names names;
 
-    private BriefReader(Catalogue catalogue) {
-        this(catalogue, new Names(catalogue));
+    private BriefReader(Known known) {
+        this(known, new Names(known));
     }
 
-    BriefReader(Catalogue catalogue, Names names) {
-        this.catalogue = catalogue;
+    BriefReader(Known known, Names names) {
+        this.known = known;
         this.names = names;
     }
 
@@ -40,8 +40,7 @@ public final class BriefReader {
      */
     public static Brief read(Path path, Catalogue catalogue) throws BadInput {
         Faults faults = new Faults();
-        Optional<SourceText> source = SourceText.read(path, faults);
-        return read(source, nameOf(path), catalogue, faults);
+        return whole(read(path, Known.of(catalogue), faults), faults);
     }
 
     /**
@@ -52,20 +51,53 @@ public final class BriefReader {
      */
     public static Brief read(InputStream in, String file, Catalogue catalogue) throws BadInput {
         Faults faults = new Faults();
-        return read(SourceText.readStream(in, file, faults), STREAM_NAME, catalogue, faults);
+        return whole(read(in, file, Known.of(catalogue), faults), faults);
     }
 
-    private static Brief read(
-            Optional<SourceText> source, String name, Catalogue catalogue, Faults faults)
-            throws BadInput {
-        Optional<Brief> brief =
-                source.flatMap(
-                                it ->
-                                        Tree.read(it.file(), it.text(), faults)
-                                                .map(root -> Keys.of(it.file(), root, faults)))
-                        .flatMap(keys -> new BriefReader(catalogue).brief(name, keys));
+    /** Reads a file; empty where it, or the catalogue, has faults. */
+    public static Optional<Brief> read(Path path, Known known, Faults faults) {
+        return read(SourceText.read(path, faults), nameOf(path), known, faults);
+    }
+
+    /** Reads a stream to its end; empty where it, or the catalogue, has faults. */
+    public static Optional<Brief> read(InputStream in, String file, Known known, Faults faults) {
+        return read(SourceText.readStream(in, file, faults), STREAM_NAME, known, faults);
+    }
+
+    /** Reads a file of many, which nobody named: a pipe or a device among them is refused. */
+    public static Optional<Brief> readRegular(Path path, Known known, Faults faults) {
+        return read(SourceText.readRegular(path, faults), nameOf(path), known, faults);
+    }
+
+    /**
+     * The digest of a brief's bytes, for whoever must know later whether it is still the same:
+     * SHA-256, hexadecimal.
+     *
+     * @throws BadInput when it is missing or too large, or a pipe or a device, which can't be read
+     *     again
+     */
+    public static String digest(Path path) throws BadInput {
+        Faults faults = new Faults();
+        Optional<byte[]> bytes =
+                SourceText.refusesSpecial(path, faults)
+                        ? Optional.empty()
+                        : SourceText.bytes(path, faults);
+        faults.throwIfAny();
+        return Sha256.of(bytes.orElseThrow());
+    }
+
+    private static Brief whole(Optional<Brief> brief, Faults faults) throws BadInput {
         faults.throwIfAny();
         return brief.orElseThrow(() -> new IllegalStateException("no brief and no fault"));
+    }
+
+    private static Optional<Brief> read(
+            Optional<SourceText> source, String name, Known known, Faults faults) {
+        return source.flatMap(
+                        it ->
+                                Tree.read(it.file(), it.text(), faults)
+                                        .map(root -> Keys.of(it.file(), root, faults)))
+                .flatMap(keys -> new BriefReader(known).brief(name, keys));
     }
 
     /** A brief's keys, read; empty where there was a fault. */
@@ -103,22 +135,22 @@ public final class BriefReader {
                         TermsSection.fees(root, currency),
                         locale);
         root.finish();
-        return root.faultCount() == before ? Optional.of(brief) : Optional.empty();
+        return root.faultCount() == before && known.whole() ? Optional.of(brief) : Optional.empty();
     }
 
     private Currency currency(Keys root) {
         root.one("currency", this::catalogueCurrency);
-        return catalogue.currency();
+        return known.catalogue().currency();
     }
 
     private Currency catalogueCurrency(String entry) throws Cells.Malformed {
-        String code = catalogue.currency().getCurrencyCode();
-        if (!entry.equals(code)) {
+        String code = known.catalogue().currency().getCurrencyCode();
+        if (!entry.equals(code) && (known.whole() || entry.isEmpty())) {
             throw new Cells.Malformed(
                     code + ", the catalogue's currency",
                     "convert every amount, then write " + code);
         }
-        return catalogue.currency();
+        return known.catalogue().currency();
     }
 
     private static String nameOf(Path path) {

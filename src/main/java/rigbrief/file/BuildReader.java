@@ -30,6 +30,7 @@ import rigbrief.quantity.Money;
 public final class BuildReader {
     private static final int MOST_PIECES = 16;
 
+    private final Known known;
     private final Catalogue catalogue;
     private final Names names;
     private final KeepSection parts;
@@ -37,10 +38,11 @@ public final class BuildReader {
     private final UnitsSection units;
     private final HistorySection history;
 
-    private BuildReader(Catalogue catalogue) {
-        this.catalogue = catalogue;
+    private BuildReader(Known known) {
+        this.known = known;
+        this.catalogue = known.catalogue();
         this.money = new MoneyForm(catalogue.currency(), true);
-        this.names = new Names(catalogue);
+        this.names = new Names(known);
         this.parts = new KeepSection(names);
         this.units = new UnitsSection(money);
         this.history = new HistorySection(money);
@@ -58,7 +60,7 @@ public final class BuildReader {
      */
     public static BuildRecord read(Path path, Catalogue catalogue) throws BadInput {
         Faults faults = new Faults();
-        return read(SourceText.read(path, faults), catalogue, faults);
+        return whole(read(path, Known.of(catalogue), faults), faults);
     }
 
     /**
@@ -70,7 +72,31 @@ public final class BuildReader {
     public static BuildRecord read(InputStream in, String file, Catalogue catalogue)
             throws BadInput {
         Faults faults = new Faults();
-        return read(SourceText.readStream(in, file, faults), catalogue, faults);
+        return whole(read(in, file, Known.of(catalogue), faults), faults);
+    }
+
+    /** Reads a file; empty where it, or the catalogue, has faults. */
+    public static Optional<BuildRecord> read(Path path, Known known, Faults faults) {
+        return read(SourceText.read(path, faults), known, faults);
+    }
+
+    /** Reads a stream to its end; empty where it, or the catalogue, has faults. */
+    public static Optional<BuildRecord> read(
+            InputStream in, String file, Known known, Faults faults) {
+        return read(SourceText.readStream(in, file, faults), known, faults);
+    }
+
+    /**
+     * The bytes of a build file, for whoever writes it back: read out of these and compared with
+     * them, it has one state alone. Empty, with a fault, where it can't be read or is too large.
+     */
+    public static Optional<byte[]> bytes(Path path, Faults faults) {
+        return SourceText.bytes(path, faults);
+    }
+
+    private static BuildRecord whole(Optional<BuildRecord> build, Faults faults) throws BadInput {
+        faults.throwIfAny();
+        return build.orElseThrow(() -> new IllegalStateException("no build and no fault"));
     }
 
     /** Whether a text is a plain list of part ids, not a build file. */
@@ -78,23 +104,22 @@ public final class BuildReader {
         return PartsList.looksLikeOne(text);
     }
 
-    private static BuildRecord read(Optional<SourceText> source, Catalogue catalogue, Faults faults)
-            throws BadInput {
+    private static Optional<BuildRecord> read(
+            Optional<SourceText> source, Known known, Faults faults) {
+        int before = faults.count();
         Optional<BuildRecord> build =
                 source.flatMap(
                         it ->
                                 PartsList.looksLikeOne(it.text())
-                                        ? new PartsList(it, catalogue, faults).read()
-                                        : file(it, catalogue, faults));
-        faults.throwIfAny();
-        return build.orElseThrow(() -> new IllegalStateException("no build and no fault"));
+                                        ? new PartsList(it, known, faults).read()
+                                        : file(it, known, faults));
+        return build.filter(any -> faults.count() == before && known.whole());
     }
 
-    private static Optional<BuildRecord> file(
-            SourceText source, Catalogue catalogue, Faults faults) {
+    private static Optional<BuildRecord> file(SourceText source, Known known, Faults faults) {
         return Tree.read(source.file(), source.text(), faults)
                 .map(root -> Keys.of(source.file(), root, faults))
-                .map(keys -> new BuildReader(catalogue).build(keys));
+                .map(keys -> new BuildReader(known).build(keys));
     }
 
     private BuildRecord build(Keys root) {
@@ -147,7 +172,7 @@ public final class BuildReader {
 
     private String currency(String entry) throws Cells.Malformed {
         String code = catalogue.currency().getCurrencyCode();
-        if (!entry.equals(code)) {
+        if (!entry.equals(code) && known.whole()) {
             throw new Cells.Malformed(
                     code + ", the catalogue's currency",
                     "use the catalogue that the build was made from");
@@ -156,12 +181,12 @@ public final class BuildReader {
     }
 
     private Optional<Brief> brief(Keys root, List<Placed> lines) {
-        List<Part> known = lines.stream().map(placed -> placed.line().part()).toList();
+        List<Part> own = lines.stream().map(placed -> placed.line().part()).toList();
         Optional<String> name = root.text("brief-name").map(Text::text);
         return root.keys("brief")
                 .flatMap(
                         keys ->
-                                new BriefReader(catalogue, Names.filed(catalogue, known))
+                                new BriefReader(known, Names.filed(known, own))
                                         .brief(name.orElse(BriefReader.STREAM_NAME), keys));
     }
 
@@ -210,7 +235,8 @@ public final class BuildReader {
     private Optional<Part> part(Keys keys, Slot slot) {
         Optional<Text> text = keys.text("part");
         boolean gone =
-                !keys.has("spec")
+                known.whole()
+                        && !keys.has("spec")
                         && text.filter(it -> catalogue.part(it.text()).isEmpty()).isPresent();
         if (gone && keys.has(PartSheet.KEY)) {
             return PartSheet.read(keys, slot);

@@ -78,6 +78,32 @@ public final class CatalogueReader {
         return new CatalogueReader(folders.get(0), folders.subList(1, folders.size())).readAll();
     }
 
+    /**
+     * Reads all files of all folders for somebody who has other files to read too.
+     *
+     * @param folders the catalogue, then overlays from the lowest to the topmost
+     * @param faults where their faults and remarks go
+     */
+    public static Known read(List<Path> folders, Faults faults) {
+        try {
+            Reading reading = readNoted(folders);
+            reading.notes().forEach(faults::note);
+            return Known.of(reading.catalogue());
+        } catch (BadInput bad) {
+            faults.addAll(bad);
+            return new Known(headAlone(folders.get(0)), false);
+        }
+    }
+
+    /** So that amounts elsewhere are read in the right currency, if that can be told. */
+    private static Catalogue headAlone(Path folder) {
+        CatalogueReader reader = new CatalogueReader(folder, List.of());
+        CatalogueHead head =
+                reader.keys(HEAD).map(CatalogueHead::read).orElseGet(CatalogueHead::unreadable);
+        Layers nothing = new Layers(List.of(), List.of(), reader.faults);
+        return reader.catalogue(head, nothing, List.of());
+    }
+
     private Reading readAll() throws BadInput {
         if (!Files.isDirectory(folder)) {
             String found = Files.exists(folder) ? "a file" : "";
@@ -136,7 +162,7 @@ public final class CatalogueReader {
     }
 
     private Optional<SourceText> source(String name) {
-        Optional<SourceText> source = SourceText.read(folder.resolve(name), faults);
+        Optional<SourceText> source = SourceText.readRegular(folder.resolve(name), faults);
         source.ifPresent(read -> digestByName.put(name, read.sha256()));
         return source;
     }

@@ -65,7 +65,7 @@ public final class FileSet {
         if (textByName.isEmpty()) {
             return;
         }
-        Files.createDirectories(folder);
+        SafeWriter.createFolders(folder);
         List<SafeWriter.Ready> ready = new ArrayList<>();
         try (FileHold set = FileHold.of(folder.resolve(name))) {
             set.during(() -> put(force, ready));

@@ -1,10 +1,7 @@
 package rigbrief.file;
 
-import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -73,6 +70,9 @@ public final class FrameLogReader {
     /** Reads a file; empty where it has faults. */
     static Optional<FrameLog> read(Path path, FrameColumn column, Faults faults) {
         FrameLogReader reader = new FrameLogReader(path.toString(), column, faults);
+        if (SourceText.refusesSpecial(path, faults)) {
+            return Optional.empty();
+        }
         try (InputStream in = Files.newInputStream(path)) {
             return reader.readAll(in);
         } catch (NoSuchFileException missing) {
@@ -89,7 +89,7 @@ public final class FrameLogReader {
     private Optional<FrameLog> readAll(InputStream in) {
         int before = faults.count();
         try {
-            rows(new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8)));
+            rows(new BoundedLines(in));
         } catch (IOException broken) {
             whole("a stream that breaks off", "a stream with an end", "try again");
         }
@@ -99,10 +99,14 @@ public final class FrameLogReader {
         return faults.count() == before ? checked(tally.log()) : Optional.empty();
     }
 
-    private void rows(BufferedReader reader) throws IOException {
+    private void rows(BoundedLines lines) throws IOException {
         int number = 0;
-        for (String line = reader.readLine(); line != null; line = reader.readLine()) {
+        for (String line = lines.next(); line != null; line = lines.next()) {
             number++;
+            if (line.length() > BoundedLines.LONGEST) {
+                faults.add(tooLong(line, number));
+                return;
+            }
             line = number == 1 && line.startsWith(MARK) ? line.substring(1) : line;
             if (line.isBlank() || line.startsWith("#") || line.startsWith("//")) {
                 continue;
@@ -119,6 +123,17 @@ public final class FrameLogReader {
             }
             row(line, number);
         }
+    }
+
+    private Fault tooLong(String line, int number) {
+        return new Fault(
+                file,
+                number,
+                1,
+                "row",
+                line,
+                "a row of at most %d characters".formatted(BoundedLines.LONGEST),
+                "name a log with one frame time per row");
     }
 
     private void row(String line, int number) {

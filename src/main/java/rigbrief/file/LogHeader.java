@@ -26,10 +26,7 @@ record LogHeader(List<String> columns, char separator, int index, boolean named)
                 line.indexOf('\t') >= 0
                         ? '\t'
                         : line.indexOf(';') >= 0 && !quoted(line) ? ';' : ',';
-        List<String> columns = new ArrayList<>();
-        for (int i = 0; i <= separators(line, separator); i++) {
-            columns.add(cell(line, separator, i));
-        }
+        List<String> columns = cells(line, separator);
         int index = index(columns, wanted);
         boolean number = index >= 0 && !Double.isNaN(parsed(columns.get(index), separator));
         return new LogHeader(columns, separator, index, !number);
@@ -88,6 +85,11 @@ record LogHeader(List<String> columns, char separator, int index, boolean named)
         if (figure.isEmpty() || "0123456789.".indexOf(figure.charAt(0)) < 0) {
             return Double.NaN;
         }
+        // Java alone would read 0x1p3, 5d and 5f too.
+        char last = figure.charAt(figure.length() - 1);
+        if (figure.indexOf('x') >= 0 || figure.indexOf('X') >= 0 || Character.isLetter(last)) {
+            return Double.NaN;
+        }
         try {
             return Double.parseDouble(figure);
         } catch (NumberFormatException noNumber) {
@@ -99,15 +101,20 @@ record LogHeader(List<String> columns, char separator, int index, boolean named)
         return line.startsWith("\"") && line.indexOf(',') >= 0;
     }
 
-    private static int separators(String line, char separator) {
-        int count = 0;
+    private static List<String> cells(String line, char separator) {
+        List<String> cells = new ArrayList<>();
+        int start = 0;
         boolean inside = false;
         for (int i = 0; i < line.length(); i++) {
             char c = line.charAt(i);
             inside ^= c == '"';
-            count += c == separator && !inside ? 1 : 0;
+            if (c == separator && !inside) {
+                cells.add(bare(line.substring(start, i)));
+                start = i + 1;
+            }
         }
-        return count;
+        cells.add(bare(line.substring(start)));
+        return cells;
     }
 
     /** The text between two separators outside quotes, without the quotes around it. */

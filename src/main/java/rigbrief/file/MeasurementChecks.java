@@ -20,10 +20,11 @@ import rigbrief.measurement.Rig;
 record MeasurementChecks(MeasuredRow row, CsvTable table) {
 
     /** The workload; empty, with a fault, where it is unknown or has no speed. */
-    Optional<Workload> workload(Catalogue catalogue) {
+    Optional<Workload> workload(Known known) {
+        Catalogue catalogue = known.catalogue();
         String id = row.workload();
         Optional<Workload> workload = catalogue.workload(id);
-        if (workload.isEmpty() && !id.isEmpty()) {
+        if (workload.isEmpty() && !id.isEmpty() && known.whole()) {
             List<String> ids = catalogue.workloads().stream().map(Workload::id).toList();
             Expectation name = Expectation.name(id, "a workload of the catalogue", ids);
             table.fault("workload", id, name.text(), name.advice());

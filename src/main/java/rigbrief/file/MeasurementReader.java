@@ -1,6 +1,7 @@
 package rigbrief.file;
 
 import java.io.InputStream;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -31,19 +32,20 @@ import rigbrief.measurement.Rig;
  * taken from. Files named in a row are looked for beside the file itself.
  */
 public final class MeasurementReader {
-    private final Catalogue catalogue;
+    private final Known known;
     private final FrameColumn column;
     private final boolean ofManyMachines;
     private final Path folder;
-    private final Faults faults = new Faults();
+    private final Faults faults;
     private final Map<String, Optional<FrameLog>> logs = new HashMap<>();
 
     private MeasurementReader(
-            Catalogue catalogue, FrameColumn column, boolean ofManyMachines, Path folder) {
-        this.catalogue = catalogue;
+            Known known, FrameColumn column, boolean ofManyMachines, Path folder, Faults faults) {
+        this.known = known;
         this.column = column;
         this.ofManyMachines = ofManyMachines;
         this.folder = folder;
+        this.faults = faults;
     }
 
     /**
@@ -54,7 +56,10 @@ public final class MeasurementReader {
      */
     public static List<Measurement> ofMachines(Path path, Catalogue catalogue, FrameColumn column)
             throws BadInput {
-        return read(path, new MeasurementReader(catalogue, column, true, beside(path)));
+        Faults faults = new Faults();
+        List<Measurement> all = ofMachines(path, Known.of(catalogue), column, faults);
+        faults.throwIfAny();
+        return all;
     }
 
     /**
@@ -67,54 +72,56 @@ public final class MeasurementReader {
      */
     public static List<Measurement> ofMachines(
             InputStream in, String file, Catalogue catalogue, FrameColumn column) throws BadInput {
-        return read(in, file, new MeasurementReader(catalogue, column, true, Path.of("")));
+        Faults faults = new Faults();
+        List<Measurement> all = ofMachines(in, file, Known.of(catalogue), column, faults);
+        faults.throwIfAny();
+        return all;
+    }
+
+    /** Reads measurements of many machines; those of rows without faults. */
+    public static List<Measurement> ofMachines(
+            Path path, Known known, FrameColumn column, Faults faults) {
+        return new MeasurementReader(known, column, true, beside(path), faults)
+                .readAll(SourceText.read(path, faults));
+    }
+
+    /**
+     * Reads measurements of many machines from a stream, those of rows without faults; files that
+     * rows name are looked for in the folder in which the program runs.
+     *
+     * @param file what the stream is called in faults
+     * @param column where the logs that rows name hold their frame times
+     */
+    public static List<Measurement> ofMachines(
+            InputStream in, String file, Known known, FrameColumn column, Faults faults) {
+        return new MeasurementReader(known, column, true, Path.of(""), faults)
+                .readAll(SourceText.readStream(in, file, faults));
     }
 
     /**
      * Reads measurements of one build, whose rows name no parts.
      *
-     * @param column where the logs that rows name hold their frame times
-     * @throws BadInput with all faults of the file and of the files it names
+     * @param folder where files that rows name are looked for
      */
-    public static List<Measurement> ofBuild(Path path, Catalogue catalogue, FrameColumn column)
-            throws BadInput {
-        return read(path, new MeasurementReader(catalogue, column, false, beside(path)));
+    static List<Measurement> ofBuild(
+            SourceText source, Path folder, Known known, FrameColumn column, Faults faults) {
+        return new MeasurementReader(known, column, false, folder, faults)
+                .readAll(Optional.of(source));
     }
 
-    /**
-     * Reads measurements of one build from a stream; files that rows name are looked for in the
-     * folder in which the program runs.
-     *
-     * @param file what the stream is called in faults
-     * @param column where the logs that rows name hold their frame times
-     * @throws BadInput with all faults of the text and of the files it names
-     */
-    public static List<Measurement> ofBuild(
-            InputStream in, String file, Catalogue catalogue, FrameColumn column) throws BadInput {
-        return read(in, file, new MeasurementReader(catalogue, column, false, Path.of("")));
-    }
-
-    private static Path beside(Path path) {
+    /** The folder a file stands in. */
+    static Path beside(Path path) {
         return Optional.ofNullable(path.getParent()).orElse(Path.of(""));
     }
 
-    private static List<Measurement> read(Path path, MeasurementReader reader) throws BadInput {
-        return reader.readAll(SourceText.read(path, reader.faults));
-    }
-
-    private static List<Measurement> read(InputStream in, String file, MeasurementReader reader)
-            throws BadInput {
-        return reader.readAll(SourceText.readStream(in, file, reader.faults));
-    }
-
-    private List<Measurement> readAll(Optional<SourceText> source) throws BadInput {
+    private List<Measurement> readAll(Optional<SourceText> source) {
+        int before = faults.count();
         List<Measurement> all = new ArrayList<>();
         source.ifPresent(text -> rows(text, all));
-        if (source.isPresent() && all.isEmpty() && faults.count() == 0) {
+        if (source.isPresent() && all.isEmpty() && faults.count() == before && known.whole()) {
             String advice = "write a row for each";
             faults.add(new Fault(source.get().file(), 2, 1, "row", "", "a measurement", advice));
         }
-        faults.throwIfAny();
         return all;
     }
 
@@ -124,16 +131,16 @@ public final class MeasurementReader {
         List<Column> columns = lister.columns();
         CsvTable table = CsvTable.open(source.file(), source.text(), columns, faults);
         CellRow.Memo memo = new CellRow.Memo();
-        RigFinder rigs = new RigFinder(catalogue, folder, faults);
+        RigFinder rigs = new RigFinder(known, folder, faults);
         while (table.next()) {
             int before = faults.count();
             MeasuredRow row = MeasuredRow.read(CellRow.of(table, memo), ofManyMachines);
             MeasurementChecks checks = new MeasurementChecks(row, table);
             Optional<Rig> rig = ofManyMachines ? rigs.of(row, table) : Optional.empty();
-            Optional<Workload> workload = checks.workload(catalogue);
+            Optional<Workload> workload = checks.workload(known);
             workload.ifPresent(it -> checks.check(it, rig));
-            Optional<FrameLog> log = log(row.frameLog());
-            if (faults.count() == before) {
+            Optional<FrameLog> log = log(row.frameLog(), table);
+            if (faults.count() == before && known.whole()) {
                 all.add(measurement(row, rig, log, source.file(), table.line()));
             }
         }
@@ -159,10 +166,24 @@ public final class MeasurementReader {
     }
 
     /** Each log is read once, though it may stand in many rows. */
-    private Optional<FrameLog> log(String name) {
+    private Optional<FrameLog> log(String name, CsvTable table) {
         return name.isEmpty()
                 ? Optional.empty()
                 : logs.computeIfAbsent(
-                        name, any -> FrameLogReader.read(folder.resolve(name), column, faults));
+                        name,
+                        any ->
+                                named(folder, "frame_log", table)
+                                        .flatMap(it -> FrameLogReader.read(it, column, faults)));
+    }
+
+    /** The file that a cell names; empty, with a fault, where no file can have that name. */
+    static Optional<Path> named(Path folder, String column, CsvTable table) {
+        String name = table.cell(column);
+        try {
+            return Optional.of(folder.resolve(name));
+        } catch (InvalidPathException noName) {
+            table.fault(column, name, "the name of a file", "correct it");
+            return Optional.empty();
+        }
     }
 }

@@ -16,31 +16,35 @@ import rigbrief.part.Kind;
 import rigbrief.part.Part;
 import rigbrief.part.Slot;
 
-/** Looks up what a file names; what a catalogue does not know is reported with the nearest name. */
+/**
+ * Looks up what a file names; what a catalogue does not know is reported with the nearest name. Of
+ * a catalogue that is not whole nothing is found, and nothing is said.
+ */
 final class Names {
     private final Catalogue catalogue;
+    private final boolean whole;
     private final Map<String, Part> withdrawn = new TreeMap<>();
     private final boolean filed;
 
-    Names(Catalogue catalogue) {
-        this.catalogue = catalogue;
-        this.filed = false;
+    Names(Known known) {
+        this(known, List.of(), false);
     }
 
-    private Names(Catalogue catalogue, List<Part> known) {
-        this.catalogue = catalogue;
-        this.filed = true;
-        known.forEach(part -> withdrawn.put(part.id(), part));
+    private Names(Known known, List<Part> own, boolean filed) {
+        this.catalogue = known.catalogue();
+        this.whole = known.whole();
+        this.filed = filed;
+        own.forEach(part -> withdrawn.put(part.id(), part));
     }
 
     /**
      * Names for the brief in a build file, which may be older than the catalogue.
      *
-     * @param known parts that the build file knows itself; they are found where the catalogue has
+     * @param own parts that the build file knows itself; they are found where the catalogue has
      *     lost them
      */
-    static Names filed(Catalogue catalogue, List<Part> known) {
-        return new Names(catalogue, known);
+    static Names filed(Known known, List<Part> own) {
+        return new Names(known, own, true);
     }
 
     private Optional<Part> find(String id) {
@@ -50,7 +54,7 @@ final class Names {
     /** A workload of the catalogue. */
     Optional<Workload> workload(Text text) {
         Optional<Workload> workload = catalogue.workload(text.text());
-        if (workload.isEmpty()) {
+        if (workload.isEmpty() && whole) {
             text.unknown(
                     "a workload of the catalogue",
                     catalogue.workloads().stream().map(Workload::id).toList());
@@ -70,7 +74,7 @@ final class Names {
     /** A part of the catalogue, of whatever kind. */
     Optional<Part> part(Text text) {
         Optional<Part> part = find(text.text());
-        if (part.isEmpty()) {
+        if (part.isEmpty() && whole) {
             text.unknown("the id of a part in the catalogue", ids(Arrays.asList(Kind.values())));
         }
         return part;
@@ -89,6 +93,9 @@ final class Names {
 
     /** A part of the catalogue that goes into a slot. */
     Optional<Part> part(Text text, Slot slot) {
+        if (!whole) {
+            return Optional.empty();
+        }
         Optional<Part> part = find(text.text());
         if (part.isEmpty()) {
             text.unknown(
@@ -115,6 +122,9 @@ final class Names {
 
     /** Whether a supplier is in the catalogue; reported if not. */
     boolean supplier(Text text) {
+        if (!whole) {
+            return false;
+        }
         List<String> ids = catalogue.suppliers().stream().map(Supplier::id).toList();
         return among(text, "a supplier of the catalogue", ids);
     }

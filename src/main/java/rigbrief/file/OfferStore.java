@@ -65,12 +65,20 @@ public final class OfferStore implements AutoCloseable {
      */
     public record Seen(byte[] offers, byte[] prices) {}
 
-    /** The files as they are now; to be called before the catalogue is read. */
-    public Seen look() throws IOException {
-        Path prices = folder.resolve(PriceFile.NAME);
+    /**
+     * The files as they are now; to be called before the catalogue is read, which tells what is
+     * wrong with one that can't be: such a one counts as empty here.
+     */
+    public Seen look() {
         return new Seen(
-                Files.readAllBytes(folder.resolve(OfferFile.NAME)),
-                Files.exists(prices) ? Files.readAllBytes(prices) : new byte[0]);
+                bytes(folder.resolve(OfferFile.NAME)), bytes(folder.resolve(PriceFile.NAME)));
+    }
+
+    private static byte[] bytes(Path file) {
+        Faults unheard = new Faults();
+        return Files.exists(file) && !SourceText.refusesSpecial(file, unheard)
+                ? SourceText.bytes(file, unheard).orElse(new byte[0])
+                : new byte[0];
     }
 
     /**

@@ -49,7 +49,9 @@ record OverlayFolder(Path folder, Faults faults) {
 
     /** A file of it; empty where it has none, with a fault where it can't be read. */
     Optional<SourceText> source(String name) {
-        return holds(name) ? SourceText.read(folder.resolve(name), faults) : Optional.empty();
+        return holds(name)
+                ? SourceText.readRegular(folder.resolve(name), faults)
+                : Optional.empty();
     }
 
     /** The keys of a YAML file; empty, with a fault, where it is none. */

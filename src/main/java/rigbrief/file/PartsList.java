@@ -29,13 +29,15 @@ final class PartsList {
 
     private final SourceText source;
     private final Catalogue catalogue;
+    private final boolean whole;
     private final Faults faults;
     private final Map<Slot, Filled> slots = new EnumMap<>(Slot.class);
     private boolean any;
 
-    PartsList(SourceText source, Catalogue catalogue, Faults faults) {
+    PartsList(SourceText source, Known known, Faults faults) {
         this.source = source;
-        this.catalogue = catalogue;
+        this.catalogue = known.catalogue();
+        this.whole = known.whole();
         this.faults = faults;
     }
 
@@ -153,6 +155,9 @@ final class PartsList {
     }
 
     private void unknown(Entry entry) {
+        if (!whole) {
+            return;
+        }
         List<String> ids = new ArrayList<>();
         for (Kind kind : Kind.values()) {
             catalogue.parts(kind).forEach(part -> ids.add(part.id()));

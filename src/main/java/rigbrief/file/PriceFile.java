@@ -50,7 +50,7 @@ public final class PriceFile {
             return List.of();
         }
         Faults faults = new Faults();
-        Optional<SourceText> source = SourceText.read(path, faults);
+        Optional<SourceText> source = SourceText.readRegular(path, faults);
         List<Offer> offers = new ArrayList<>();
         if (source.isPresent() && !source.get().text().isBlank()) {
             OfferRow form = new OfferRow(catalogue.currency());

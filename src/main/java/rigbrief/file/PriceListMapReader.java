@@ -30,9 +30,9 @@ public final class PriceListMapReader {
     private final Catalogue catalogue;
     private final Names names;
 
-    private PriceListMapReader(Catalogue catalogue) {
-        this.catalogue = catalogue;
-        this.names = new Names(catalogue);
+    private PriceListMapReader(Known known) {
+        this.catalogue = known.catalogue();
+        this.names = new Names(known);
     }
 
     /** What stands between cells, or between groups of digits. */
@@ -96,15 +96,21 @@ public final class PriceListMapReader {
      */
     public static PriceListMap read(Path path, Catalogue catalogue) throws BadInput {
         Faults faults = new Faults();
-        Optional<PriceListMap> map =
-                SourceText.read(path, faults)
-                        .flatMap(
-                                source ->
-                                        Tree.read(source.file(), source.text(), faults)
-                                                .map(root -> Keys.of(source.file(), root, faults)))
-                        .map(keys -> new PriceListMapReader(catalogue).map(keys));
+        Optional<PriceListMap> map = read(path, Known.of(catalogue), faults);
         faults.throwIfAny();
         return map.orElseThrow(() -> new IllegalStateException("no map and no fault"));
+    }
+
+    /** Reads a map; empty where it has faults. */
+    public static Optional<PriceListMap> read(Path path, Known known, Faults faults) {
+        int before = faults.count();
+        return SourceText.read(path, faults)
+                .flatMap(
+                        source ->
+                                Tree.read(source.file(), source.text(), faults)
+                                        .map(root -> Keys.of(source.file(), root, faults)))
+                .map(keys -> new PriceListMapReader(known).map(keys))
+                .filter(any -> faults.count() == before);
     }
 
     private PriceListMap map(Keys root) {

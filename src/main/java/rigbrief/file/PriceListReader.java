@@ -1,10 +1,9 @@
 package rigbrief.file;
 
-import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.charset.Charset;
-import java.nio.file.Files;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -55,6 +54,24 @@ public final class PriceListReader {
             Path path, PriceListMap map, Optional<LocalDate> asOf, Catalogue catalogue)
             throws BadInput {
         Faults faults = new Faults();
+        Optional<PriceList> list = read(path, map, asOf, catalogue.currency(), faults);
+        faults.throwIfAny();
+        return list.orElseThrow(() -> new IllegalStateException("no list and no fault"));
+    }
+
+    /** Tells whether a list can be opened at all, while its map can't be read. */
+    public static void look(Path path, Faults faults) {
+        text(path, StandardCharsets.ISO_8859_1, faults);
+    }
+
+    /** Reads a list; empty where it has faults. */
+    public static Optional<PriceList> read(
+            Path path,
+            PriceListMap map,
+            Optional<LocalDate> asOf,
+            Currency currency,
+            Faults faults) {
+        int before = faults.count();
         Optional<LocalDate> date = asOf.or(map::asOf);
         if (date.isEmpty() && map.columns().asOf().isEmpty()) {
             faults.add(
@@ -68,7 +85,9 @@ public final class PriceListReader {
                             "add --as-of DATE, or name its column in the map"));
         }
         String text = text(path, map.encoding(), faults);
-        faults.throwIfAny();
+        if (faults.count() > before) {
+            return Optional.empty();
+        }
         CsvTable table =
                 CsvTable.open(
                         path.toString(),
@@ -76,32 +95,14 @@ public final class PriceListReader {
                         map.delimiter(),
                         columns(map),
                         faults);
-        PriceList list = new PriceListReader(map, catalogue.currency(), date, table).list(faults);
-        faults.throwIfAny();
-        return list;
+        PriceList list = new PriceListReader(map, currency, date, table).list(faults);
+        return faults.count() == before ? Optional.of(list) : Optional.empty();
     }
 
-    private static String text(Path path, Charset encoding, Faults faults) throws BadInput {
-        String file = path.toString();
-        // The usual words for a file that is not there, a folder, or one that is too large.
-        try {
-            if (Files.isRegularFile(path)) {
-                return EncodedText.decode(Files.readAllBytes(path), encoding, file, faults);
-            }
-        } catch (IOException unreadable) {
-            faults.add(
-                    new Fault(
-                            file,
-                            1,
-                            1,
-                            "file",
-                            "a file that can't be opened",
-                            "a file that may be read",
-                            "check its permissions"));
-            return "";
-        }
-        SourceText.read(path, faults);
-        return "";
+    private static String text(Path path, Charset encoding, Faults faults) {
+        return SourceText.bytes(path, faults)
+                .map(bytes -> EncodedText.decode(bytes, encoding, path.toString(), faults))
+                .orElse("");
     }
 
     /** Lines above the header are emptied, so that the others keep their numbers. */

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import rigbrief.build.Build;
+import rigbrief.build.BuildRecord;
 import rigbrief.catalogue.Catalogue;
-import rigbrief.diagnostic.BadInput;
 import rigbrief.diagnostic.Faults;
 import rigbrief.file.cell.CsvTable;
 import rigbrief.file.cell.Expectation;
@@ -25,14 +25,16 @@ final class RigFinder {
     /** Channels a desktop board spreads modules over. */
     private static final int CHANNELS = 2;
 
+    private final Known known;
     private final Catalogue catalogue;
     private final Path folder;
     private final Faults faults;
     private final Map<String, Optional<Build>> builds = new HashMap<>();
     private final Map<String, MeasuredRow> firstByMachine = new HashMap<>();
 
-    RigFinder(Catalogue catalogue, Path folder, Faults faults) {
-        this.catalogue = catalogue;
+    RigFinder(Known known, Path folder, Faults faults) {
+        this.known = known;
+        this.catalogue = known.catalogue();
         this.folder = folder;
         this.faults = faults;
     }
@@ -42,7 +44,7 @@ final class RigFinder {
         Optional<Rig> rig =
                 row.build().isEmpty()
                         ? ofParts(row, table)
-                        : build(row.build())
+                        : build(row.build(), table)
                                 .flatMap(build -> ofBuild(build, row.memoryMts(), table));
         checkSame(row, table);
         return rig;
@@ -104,7 +106,7 @@ final class RigFinder {
             return Optional.empty();
         }
         Optional<Part> part = catalogue.part(id).filter(it -> it.kind() == kind);
-        if (part.isEmpty()) {
+        if (part.isEmpty() && known.whole()) {
             List<String> ids = catalogue.parts(kind).stream().map(Part::id).toList();
             String what = "the id of a %s in the catalogue".formatted(kind.word());
             Expectation name = Expectation.name(id, what, ids);
@@ -113,17 +115,15 @@ final class RigFinder {
         return part;
     }
 
-    private Optional<Build> build(String name) {
-        return builds.computeIfAbsent(name, any -> read(folder.resolve(name)));
+    private Optional<Build> build(String name, CsvTable table) {
+        return builds.computeIfAbsent(
+                name, any -> MeasurementReader.named(folder, "build", table).flatMap(this::read));
     }
 
     private Optional<Build> read(Path file) {
-        try {
-            return Optional.of(BuildReader.read(file, catalogue).build());
-        } catch (BadInput bad) {
-            bad.faults().forEach(faults::add);
-            return Optional.empty();
-        }
+        return SourceText.refusesSpecial(file, faults)
+                ? Optional.empty()
+                : BuildReader.read(file, known, faults).map(BuildRecord::build);
     }
 
     private static Optional<Rig> ofBuild(Build build, int measuredMts, CsvTable table) {

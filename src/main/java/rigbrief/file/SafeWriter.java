@@ -105,7 +105,7 @@ public final class SafeWriter {
         check.look();
         watch.done(target, Step.CHECK);
         Path folder = target.toAbsolutePath().getParent();
-        Files.createDirectories(folder);
+        createFolders(folder);
         return new Ready(target, besides(target, folder, bytes), check);
     }
 
@@ -120,6 +120,7 @@ public final class SafeWriter {
         private final Path target;
         private final Path beside;
         private final Check check;
+        private boolean isPut;
 
         private Ready(Path target, Path beside, Check check) {
             this.target = target;
@@ -132,17 +133,39 @@ public final class SafeWriter {
             try (FileHold hold = FileHold.of(target)) {
                 check.look(); // somebody may have been quicker; from here on no other run is
                 hold.put(beside);
+                isPut = true;
                 watch.done(target, Step.MOVED);
             }
         }
 
         @Override
         public void close() throws IOException {
-            Files.deleteIfExists(beside);
+            if (!isPut) {
+                // Once it is, the next file of this name beside the place is another run's.
+                Files.deleteIfExists(beside);
+            }
+        }
+    }
+
+    /** JDK 17 takes a link to a folder for a file in the way (JDK-8294193). */
+    static void createFolders(Path folder) throws IOException {
+        if (!Files.isDirectory(folder)) {
+            Files.createDirectories(folder);
         }
     }
 
     private static void refuseTaken(Path target, boolean force) throws FileRefused {
+        boolean special =
+                Files.exists(target, LinkOption.NOFOLLOW_LINKS)
+                        && !Files.isRegularFile(target, LinkOption.NOFOLLOW_LINKS)
+                        && !Files.isSymbolicLink(target)
+                        && !Files.isDirectory(target, LinkOption.NOFOLLOW_LINKS);
+        if (special) {
+            throw new FileRefused(
+                    target
+                            + ": found a pipe or a device, expected a file or none;"
+                            + " choose another name, or leave --out out");
+        }
         if (Files.isDirectory(target, LinkOption.NOFOLLOW_LINKS)) {
             throw new FileRefused(
                     target + ": found a folder, expected no such name; choose another name");

@@ -20,7 +20,9 @@ public record M2Slot(int longestMm, List<Bus> buses) {
     }
 
     static M2Slot read(String entry) throws Cells.Malformed {
-        if (!entry.matches("22(30|42|60|80|110):[a-z0-9-]+([|][a-z0-9-]+)*")) {
+        // Possessive: a repeated group that may give back recurses once a round, and cells are
+        // long.
+        if (!entry.matches("22(30|42|60|80|110):[a-z0-9-]+(?:[|][a-z0-9-]+)*+")) {
             throw malformed();
         }
         int colon = entry.indexOf(':');

@@ -16,7 +16,7 @@ public record RadiatorPosition(Place place, List<Integer> sizesMm, int thickness
     }
 
     static RadiatorPosition read(String entry) throws Cells.Malformed {
-        if (!entry.matches("[a-z]+:[0-9]{3}([|][0-9]{3})*@[0-9]{2}")) {
+        if (!entry.matches("[a-z]+:[0-9]{3}(?:[|][0-9]{3})*+@[0-9]{2}")) {
             throw new Cells.Malformed(
                     "a side, radiator sizes and a thickness in mm",
                     "write front:360|280@60;top:240@30");

@@ -17,7 +17,8 @@ public record Share(int m2, List<Integer> sataPorts, List<Integer> slotPositions
     }
 
     static Share read(String entry) throws Cells.Malformed {
-        if (!entry.matches("m2-[1-9] takes (sata|slot)-[0-9]{1,2}(,(sata|slot)-[0-9]{1,2})*")) {
+        if (!entry.matches(
+                "m2-[1-9] takes (sata|slot)-[0-9]{1,2}(?:,(?:sata|slot)-[0-9]{1,2})*+")) {
             throw new Cells.Malformed(
                     "an M.2 slot and what it takes",
                     "write m2-2 takes sata-5,sata-6, or m2-3 takes slot-4");

@@ -10,6 +10,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rigbrief.diagnostic.BadInput;
+import rigbrief.diagnostic.Faults;
 
 class BatchBriefsTest {
     @TempDir Path folder;
@@ -21,7 +22,10 @@ class BatchBriefsTest {
     }
 
     private static List<String> results(Path... named) throws BadInput {
-        return BatchBriefs.of(List.of(named)).stream().map(BatchBrief::result).toList();
+        Faults faults = new Faults();
+        List<BatchBrief> briefs = BatchBriefs.of(List.of(named), faults);
+        faults.throwIfAny();
+        return briefs.stream().map(BatchBrief::result).toList();
     }
 
     @Test
@@ -75,7 +79,7 @@ class BatchBriefsTest {
 
     @Test
     void a_folder_without_briefs_is_refused() {
-        BadInput bad = catchThrowableOfType(BadInput.class, () -> BatchBriefs.of(List.of(folder)));
+        BadInput bad = catchThrowableOfType(BadInput.class, () -> results(folder));
 
         assertThat(bad.faults()).singleElement().asString().contains("a folder without any");
     }

@@ -20,6 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
 import rigbrief.api.Json;
 import rigbrief.api.Rigbrief;
 import rigbrief.diagnostic.BadInput;
+import rigbrief.diagnostic.Faults;
 import rigbrief.proposal.Proposals;
 import rigbrief.proposal.SearchLimits;
 import rigbrief.report.BatchCsv;
@@ -69,7 +70,7 @@ class BatchTest {
     private BatchAnswer run(String out, Origin origin, int threads) throws BadInput {
         Path results = folder.resolve(out);
         return new Batch(this::answer, BatchTest::files, origin, results, false, () -> false)
-                .run(BatchBriefs.of(List.of(briefs)), threads, done -> {});
+                .run(BatchBriefs.of(List.of(briefs), new Faults()), threads, done -> {});
     }
 
     private static String summary(BatchAnswer answer) {
@@ -99,7 +100,7 @@ class BatchTest {
     private BatchAnswer searching(String out, int threads) throws BadInput {
         Path results = folder.resolve(out);
         return new Batch(shop::propose, BatchTest::files, ORIGIN, results, false, () -> false)
-                .run(BatchBriefs.of(List.of(briefs)), threads, done -> {});
+                .run(BatchBriefs.of(List.of(briefs), new Faults()), threads, done -> {});
     }
 
     @Test
@@ -162,7 +163,8 @@ class BatchTest {
                         false,
                         () -> false);
 
-        BatchAnswer answer = batch.run(BatchBriefs.of(List.of(briefs)), 2, done -> {});
+        BatchAnswer answer =
+                batch.run(BatchBriefs.of(List.of(briefs), new Faults()), 2, done -> {});
 
         assertThat(answer.count(Ending.PROPOSED)).isEqualTo(2);
         assertThat(answer.failures())
@@ -185,7 +187,7 @@ class BatchTest {
                         false,
                         () -> begun.get() > 1);
 
-        BatchAnswer partial = cut.run(BatchBriefs.of(List.of(briefs)), 1, done -> {});
+        BatchAnswer partial = cut.run(BatchBriefs.of(List.of(briefs), new Faults()), 1, done -> {});
 
         assertThat(partial.count(Ending.PROPOSED)).isEqualTo(1);
         assertThat(partial.count(Ending.CALLED_OFF)).isEqualTo(2);
@@ -218,7 +220,7 @@ class BatchTest {
         List<Integer> told = new ArrayList<>();
 
         new Batch(this::answer, BatchTest::files, ORIGIN, folder.resolve("out"), false, () -> false)
-                .run(BatchBriefs.of(List.of(briefs)), 3, told::add);
+                .run(BatchBriefs.of(List.of(briefs), new Faults()), 3, told::add);
 
         assertThat(told).containsExactly(1, 2, 3);
     }

@@ -9,12 +9,16 @@ import java.util.Map;
 final class Captured {
     private final ByteArrayOutputStream out = new ByteArrayOutputStream();
     private final ByteArrayOutputStream err = new ByteArrayOutputStream();
-    private String input = "";
+    private byte[] input = {};
     private String terminals = "";
     private Map<String, String> environment = Map.of();
 
     Captured input(String text) {
-        input = text;
+        return input(text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    Captured input(byte[] bytes) {
+        input = bytes.clone();
         return this;
     }
 
@@ -29,12 +33,7 @@ final class Captured {
     }
 
     Console console() {
-        return Console.of(
-                out,
-                err,
-                new ByteArrayInputStream(input.getBytes(StandardCharsets.UTF_8)),
-                terminals,
-                environment);
+        return Console.of(out, err, new ByteArrayInputStream(input), terminals, environment);
     }
 
     ExitStatus run(String... arguments) {

@@ -40,6 +40,20 @@ class FileSetTest {
     }
 
     @Test
+    void what_another_run_begins_once_a_file_is_in_its_place_is_left_to_it() throws IOException {
+        Path theirs = folder.resolve(".a.0.part");
+
+        set((path, step) -> {
+                    if (step == SafeWriter.Step.MOVED) {
+                        Files.writeString(theirs, "theirs");
+                    }
+                })
+                .write(false);
+
+        assertThat(theirs).hasContent("theirs");
+    }
+
+    @Test
     void one_file_in_the_way_keeps_all_from_being_written() throws IOException {
         Files.writeString(folder.resolve("b"), "mine");
 

@@ -18,6 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 import rigbrief.catalogue.Catalogue;
 import rigbrief.diagnostic.BadInput;
 import rigbrief.diagnostic.Fault;
+import rigbrief.diagnostic.Faults;
 import rigbrief.measurement.Measurement;
 import rigbrief.measurement.Rig;
 import rigbrief.part.Resolution;
@@ -103,14 +104,18 @@ class MeasurementReaderTest {
     }
 
     @Test
-    void a_file_about_one_build_names_no_parts() throws BadInput {
+    void a_file_about_one_build_names_no_parts() {
+        Faults faults = new Faults();
+
         List<Measurement> measured =
                 MeasurementReader.ofBuild(
-                        in("workload,average_fps\nsunken-lanes,70\n"),
-                        "file",
-                        catalogue,
-                        FrameColumn.usual());
+                        new SourceText("file", "workload,average_fps\nsunken-lanes,70\n", ""),
+                        Path.of(""),
+                        Known.of(catalogue),
+                        FrameColumn.usual(),
+                        faults);
 
+        assertThat(faults.all()).isEmpty();
         assertThat(measured.get(0).rig()).isEmpty();
         assertThat(measured.get(0).averageFps()).hasValue(70);
     }

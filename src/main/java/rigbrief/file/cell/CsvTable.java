@@ -3,6 +3,7 @@ package rigbrief.file.cell;
 import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.dataformat.csv.CsvFactory;
 import com.fasterxml.jackson.dataformat.csv.CsvParser;
 import com.fasterxml.jackson.dataformat.csv.CsvSchema;
@@ -24,6 +25,12 @@ import rigbrief.diagnostic.Faults;
 public final class CsvTable implements Row {
     private static final CsvFactory FACTORY = new CsvFactory();
     private static final int LONGEST_CELL = 10_000;
+
+    /** Cells of one row: a file of nothing but commas would fill the memory with their places. */
+    private static final int MOST_CELLS = 10_000;
+
+    /** Ids remembered of rows that were passed by: they only spare somebody a second fault. */
+    private static final int MOST_LOST = 10_000;
 
     private final String file;
     private final Faults faults;
@@ -86,10 +93,16 @@ public final class CsvTable implements Row {
             if (texts.size() == width) {
                 return true;
             }
-            lost.add(texts.get(Math.min(indexByHeader.getOrDefault("id", 0), texts.size() - 1)));
+            lose(texts.get(Math.min(indexByHeader.getOrDefault("id", 0), texts.size() - 1)));
             faults.add(wrongLength());
         }
         return false;
+    }
+
+    private void lose(String id) {
+        if (lost.size() < MOST_LOST) {
+            lost.add(id);
+        }
     }
 
     /** What the rows of the wrong length were probably about, so that nobody else misses it. */
@@ -171,6 +184,10 @@ public final class CsvTable implements Row {
                 row = readRow();
             }
             return row;
+        } catch (StreamConstraintsException tooLong) {
+            faults.add(tooLong(parser.currentTokenLocation()));
+            width = 0;
+            return false;
         } catch (JsonProcessingException broken) {
             faults.add(notCsv(parser.currentTokenLocation()));
             width = 0;
@@ -188,6 +205,11 @@ public final class CsvTable implements Row {
             return false;
         }
         while (parser.nextToken() != JsonToken.END_ARRAY) {
+            if (texts.size() == MOST_CELLS) {
+                faults.add(tooManyCells());
+                width = 0;
+                return false;
+            }
             texts.add(parser.getText().strip());
             places.add(parser.currentTokenLocation());
         }
@@ -197,6 +219,26 @@ public final class CsvTable implements Row {
     private static Fault empty(String file) {
         String advice = "write them in, or remove the file";
         return new Fault(file, 1, 1, "file", "", "a header and rows", advice);
+    }
+
+    private Fault tooManyCells() {
+        return fault(
+                MOST_CELLS - 1,
+                "row",
+                "more than %d cells".formatted(MOST_CELLS),
+                "at most %d in a row".formatted(MOST_CELLS),
+                "look whether this is the right file");
+    }
+
+    private Fault tooLong(JsonLocation place) {
+        return new Fault(
+                file,
+                place.getLineNr(),
+                place.getColumnNr(),
+                "file",
+                "a cell of millions of characters",
+                "at most %d".formatted(LONGEST_CELL),
+                "look for a quote that is never closed, or shorten the cell");
     }
 
     private Fault notCsv(JsonLocation place) {

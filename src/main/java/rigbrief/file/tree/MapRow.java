@@ -47,7 +47,8 @@ final class MapRow implements Row {
     }
 
     String path(String key) {
-        return path.isEmpty() ? key : path + "." + key;
+        String shown = key.isEmpty() ? "\"\"" : key;
+        return path.isEmpty() ? shown : path + "." + shown;
     }
 
     @Override
