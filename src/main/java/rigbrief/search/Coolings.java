@@ -6,7 +6,7 @@ import rigbrief.assess.Pricing;
  * Coolers with fans in one case: a cooler that is quiet only with fans has to pay for them.
  * Mutable: filled anew for each case.
  */
-final class Coolings implements Couple {
+final class Coolings extends Couple {
     /** What a cooler loses in the case; minus infinity where it won't do. */
     interface Inside {
         /** With the best fans. */
@@ -19,52 +19,19 @@ final class Coolings implements Couple {
     private final SlotTable coolers;
     private final double[] worth;
     private final FansApart fans;
-    private final long[] least;
-    private final double[][] net;
-    private final long[][] leastWith;
-    private final double[][][] netWith;
     private boolean any;
 
     Coolings(SlotTable coolers, double[] worth, int sets, FansApart fans) {
+        super(coolers.size(), worth.length, sets);
         this.coolers = coolers;
         this.worth = worth;
         this.fans = fans;
-        this.least = new long[sets];
-        this.net = new double[worth.length][sets];
-        this.leastWith = new long[coolers.size()][sets];
-        this.netWith = new double[coolers.size()][worth.length][sets];
-    }
-
-    @Override
-    public long least(int set) {
-        return least[set];
-    }
-
-    @Override
-    public double net(int w, int set) {
-        return net[w][set];
-    }
-
-    @Override
-    public long leastWith(int first, int set) {
-        return leastWith[first][set];
-    }
-
-    @Override
-    public double netWith(int first, int w, int set) {
-        return netWith[first][w][set];
     }
 
     /** Begins with no cooler seen. */
-    void clear(Bounder.AliveSets alive) {
+    void begin(Bounder.AliveSets alive) {
         any = false;
-        for (int k = 0; k < alive.count(); k++) {
-            int s = alive.get(k);
-            least[s] = Long.MAX_VALUE;
-            for (double[] bySet : net) {
-                bySet[s] = Double.NEGATIVE_INFINITY;
-            }
-        }
+        clear(alive);
     }
 
     /**

@@ -1,6 +1,5 @@
 package rigbrief.search;
 
-import java.util.Arrays;
 import rigbrief.part.Drive;
 import rigbrief.part.Slot;
 import rigbrief.presolve.Candidate;
@@ -11,7 +10,7 @@ import rigbrief.presolve.Candidate;
  *
  * <p>A small first drive is cheap and so is no second one, but not both at once.
  */
-final class DrivePairs implements Couple {
+final class DrivePairs extends Couple {
     /** Points that both drives lose in places on a board. */
     interface PlacesLoss {
         double of(boolean firstInM2, boolean secondInM2);
@@ -19,47 +18,12 @@ final class DrivePairs implements Couple {
 
     static final PlacesLoss NO_LOSS = (first, second) -> 0;
 
-    private final long[] least;
-    private final double[][] net;
-    private final long[][] leastWith;
-    private final double[][][] netWith;
-
-    private DrivePairs(int drives, int sets, int worths) {
-        least = new long[sets];
-        net = new double[worths][sets];
-        leastWith = new long[drives][sets];
-        netWith = new double[drives][worths][sets];
+    private DrivePairs(int drives, int worths, int sets) {
+        super(drives, worths, sets);
         clear(least, net);
         for (int i = 0; i < drives; i++) {
             clear(leastWith[i], netWith[i]);
         }
-    }
-
-    private static void clear(long[] least, double[][] net) {
-        Arrays.fill(least, Long.MAX_VALUE);
-        for (double[] bySet : net) {
-            Arrays.fill(bySet, Double.NEGATIVE_INFINITY);
-        }
-    }
-
-    @Override
-    public long least(int set) {
-        return least[set];
-    }
-
-    @Override
-    public double net(int w, int set) {
-        return net[w][set];
-    }
-
-    @Override
-    public long leastWith(int first, int set) {
-        return leastWith[first][set];
-    }
-
-    @Override
-    public double netWith(int first, int w, int set) {
-        return netWith[first][w][set];
     }
 
     /** Bounds pairs of drives out of what is left of both slots. */
@@ -104,7 +68,7 @@ final class DrivePairs implements Couple {
                 double[] firstGain,
                 PlacesLoss places,
                 long[][] beside) {
-            DrivePairs all = new DrivePairs(firsts.size(), sets, worth.length);
+            DrivePairs all = new DrivePairs(firsts.size(), worth.length, sets);
             for (int i = 0; i < firsts.size(); i++) {
                 if (SlotTable.has(firstLeft, i)) {
                     long[] row = pairs.row(firsts.candidate(i), Slot.SECOND_DRIVE);

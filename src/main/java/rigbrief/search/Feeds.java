@@ -1,13 +1,11 @@
 package rigbrief.search;
 
-import java.util.Arrays;
-
 /**
  * Supplies with memory, case, cooler and fans, beside a pair of processor and card: what a supply
  * and a rate of memory leave to case and cooler is known by class, so that no supply needs to be
  * tried for it.
  */
-final class Feeds implements Couple {
+final class Feeds extends Couple {
     /** Stands for a kit that no board takes. */
     static final int NO_CLASS = -1;
 
@@ -26,40 +24,13 @@ final class Feeds implements Couple {
     private final SlotTable kits;
     private final double[] worth;
     private final int sets;
-    private final long[] least;
-    private final double[][] net;
-    private final long[][] leastWith;
-    private final double[][][] netWith;
 
     Feeds(SlotTable supplies, SlotTable kits, double[] worth, int sets) {
+        super(supplies.size(), worth.length, sets);
         this.supplies = supplies;
         this.kits = kits;
         this.worth = worth;
         this.sets = sets;
-        this.least = new long[sets];
-        this.net = new double[worth.length][sets];
-        this.leastWith = new long[supplies.size()][sets];
-        this.netWith = new double[supplies.size()][worth.length][sets];
-    }
-
-    @Override
-    public long least(int set) {
-        return least[set];
-    }
-
-    @Override
-    public double net(int w, int set) {
-        return net[w][set];
-    }
-
-    @Override
-    public long leastWith(int first, int set) {
-        return leastWith[first][set];
-    }
-
-    @Override
-    public double netWith(int first, int w, int set) {
-        return netWith[first][w][set];
     }
 
     /**
@@ -107,22 +78,8 @@ final class Feeds implements Couple {
                         netBelow[g],
                         leastWith[i],
                         netWith[i]);
-                for (int k = 0; k < alive.count(); k++) {
-                    int s = alive.get(k);
-                    least[s] = Math.min(least[s], leastWith[i][s]);
-                    for (int w = 0; w < worth.length; w++) {
-                        net[w][s] = Math.max(net[w][s], netWith[i][w][s]);
-                    }
-                }
+                count(alive, i);
             }
-        }
-    }
-
-    /** Empties figures by supplier set. */
-    static void clear(long[] price, double[][] gain) {
-        Arrays.fill(price, Long.MAX_VALUE);
-        for (double[] bySet : gain) {
-            Arrays.fill(bySet, Double.NEGATIVE_INFINITY);
         }
     }
 

@@ -273,7 +273,7 @@ final class HousingSlots {
                 unfinished.undo(Slot.CASE);
                 leastOf[g][r] = new long[slots.sets()];
                 netOf[g][r] = new double[slots.worth().length][slots.sets()];
-                Feeds.clear(leastOf[g][r], netOf[g][r]);
+                Couple.clear(leastOf[g][r], netOf[g][r]);
                 for (int k = 0; k < all.count(); k++) {
                     int s = all.get(k);
                     leastOf[g][r][s] = at.least(s);
@@ -313,7 +313,7 @@ final class HousingSlots {
     private boolean reckonCoolings(int level, Unfinished unfinished) {
         Bounder.AliveSets left = slots.kept(level + 1);
         fans.take(left, slots.domain(level + 1, fansLevel));
-        coolings.clear(left);
+        coolings.begin(left);
         return slots.keep(
                 level + 1,
                 coolerLevel,

@@ -10,7 +10,7 @@ import java.util.function.Supplier;
  * Memory with case and cooler: the rate of memory sets how hard processor and card work, and with
  * it what case and cooler have to carry off. Kits of one rate share their cases and coolers.
  */
-final class Housings implements Couple {
+final class Housings extends Couple {
     /** Cases with coolers at one memory rate. */
     interface AtRate {
         /** Fills them; what is left of the cases is narrowed to those that will do. */
@@ -23,40 +23,13 @@ final class Housings implements Couple {
     private final List<Shelters> shelters = new ArrayList<>();
     private final List<long[]> casesLeft = new ArrayList<>();
     private final int[] housing;
-    private final long[] least;
-    private final double[][] net;
-    private final long[][] leastWith;
-    private final double[][][] netWith;
 
     Housings(SlotTable kits, double[] worth, int sets, Supplier<Shelters> make) {
+        super(kits.size(), worth.length, sets);
         this.kits = kits;
         this.worth = worth;
         this.make = make;
         this.housing = new int[kits.size()];
-        this.least = new long[sets];
-        this.net = new double[worth.length][sets];
-        this.leastWith = new long[kits.size()][sets];
-        this.netWith = new double[kits.size()][worth.length][sets];
-    }
-
-    @Override
-    public long least(int set) {
-        return least[set];
-    }
-
-    @Override
-    public double net(int w, int set) {
-        return net[w][set];
-    }
-
-    @Override
-    public long leastWith(int first, int set) {
-        return leastWith[first][set];
-    }
-
-    @Override
-    public double netWith(int first, int w, int set) {
-        return netWith[first][w][set];
     }
 
     /** Cases with coolers at the rate of a kit. */
@@ -109,16 +82,6 @@ final class Housings implements Couple {
         return out;
     }
 
-    private void clear(Bounder.AliveSets alive) {
-        for (int k = 0; k < alive.count(); k++) {
-            int s = alive.get(k);
-            least[s] = Long.MAX_VALUE;
-            for (double[] bySet : net) {
-                bySet[s] = Double.NEGATIVE_INFINITY;
-            }
-        }
-    }
-
     private void fill(int index, int kit, long[] caseLeft, AtRate atRate) {
         if (index == shelters.size()) {
             shelters.add(make.get());
@@ -134,11 +97,10 @@ final class Housings implements Couple {
         for (int k = 0; k < alive.count(); k++) {
             int s = alive.get(k);
             leastWith[m][s] = minor[s] + at.least(s);
-            least[s] = Math.min(least[s], leastWith[m][s]);
             for (int w = 0; w < worth.length; w++) {
                 netWith[m][w][s] = gain - worth[w] * minor[s] + at.net(w, s);
-                net[w][s] = Math.max(net[w][s], netWith[m][w][s]);
             }
         }
+        count(alive, m);
     }
 }

@@ -11,7 +11,7 @@ import rigbrief.part.Slot;
  * <p>Levels are costly, so a case is looked into only where its bound could pass what is found, and
  * a cooler likewise. Mutable: filled anew whenever what it depends on is decided anew.
  */
-final class Shelters implements Couple {
+final class Shelters extends Couple {
     /** Goes into a case, and out of it. */
     interface Door {
         Coolings.Inside into(int pcCase);
@@ -22,10 +22,6 @@ final class Shelters implements Couple {
     private final PairTable pairs;
     private final double[] worth;
     private final Integer[] coolersByPrice;
-    private final long[] least;
-    private final double[][] net;
-    private final long[][] leastWith;
-    private final double[][][] netWith;
     private final Coolings inside;
 
     Shelters(
@@ -35,6 +31,7 @@ final class Shelters implements Couple {
             double[] worth,
             int sets,
             FansApart fans) {
+        super(cases.size(), worth.length, sets);
         this.cases = cases;
         this.coolers = coolers;
         this.pairs = pairs;
@@ -45,31 +42,7 @@ final class Shelters implements Couple {
                 coolersByPrice,
                 Comparator.comparingLong(
                         i -> Arrays.stream(coolers.candidate(i).minorBySet()).min().orElse(0)));
-        this.least = new long[sets];
-        this.net = new double[worth.length][sets];
-        this.leastWith = new long[cases.size()][sets];
-        this.netWith = new double[cases.size()][worth.length][sets];
         this.inside = new Coolings(coolers, worth, sets, fans);
-    }
-
-    @Override
-    public long least(int set) {
-        return least[set];
-    }
-
-    @Override
-    public double net(int w, int set) {
-        return net[w][set];
-    }
-
-    @Override
-    public long leastWith(int first, int set) {
-        return leastWith[first][set];
-    }
-
-    @Override
-    public double netWith(int first, int w, int set) {
-        return netWith[first][w][set];
     }
 
     /**
@@ -95,7 +68,7 @@ final class Shelters implements Couple {
             long[] leastApart,
             double[][] netApart,
             Door door) {
-        clear(alive, least, net);
+        clear(alive);
         Integer[] order =
                 IntStream.range(0, cases.size())
                         .filter(c -> SlotTable.has(caseLeft, c))
@@ -113,7 +86,7 @@ final class Shelters implements Couple {
         }
         boolean out = false;
         for (int c : order) {
-            if (passes(alive, leastWith[c], netWith[c], least, net)) {
+            if (passes(alive, c)) {
                 if (!look(
                         alive, c, coolerLeft, alone[c], most[c] - alone[c], mostOf, door.into(c))) {
                     caseLeft[c >> 6] &= ~(1L << c);
@@ -121,25 +94,9 @@ final class Shelters implements Couple {
                     continue;
                 }
             }
-            for (int k = 0; k < alive.count(); k++) {
-                int s = alive.get(k);
-                least[s] = Math.min(least[s], leastWith[c][s]);
-                for (int w = 0; w < worth.length; w++) {
-                    net[w][s] = Math.max(net[w][s], netWith[c][w][s]);
-                }
-            }
+            count(alive, c);
         }
         return out;
-    }
-
-    private void clear(Bounder.AliveSets alive, long[] price, double[][] gain) {
-        for (int k = 0; k < alive.count(); k++) {
-            int s = alive.get(k);
-            price[s] = Long.MAX_VALUE;
-            for (int w = 0; w < worth.length; w++) {
-                gain[w][s] = Double.NEGATIVE_INFINITY;
-            }
-        }
     }
 
     /** A case with the best of all coolers for each figure. */
@@ -155,19 +112,15 @@ final class Shelters implements Couple {
         }
     }
 
-    private boolean passes(
-            Bounder.AliveSets alive,
-            long[] price,
-            double[][] gain,
-            long[] leastSoFar,
-            double[][] netSoFar) {
+    /** Whether a case could be better than those looked into for some figure. */
+    private boolean passes(Bounder.AliveSets alive, int c) {
         for (int k = 0; k < alive.count(); k++) {
             int s = alive.get(k);
-            if (price[s] < leastSoFar[s]) {
+            if (leastWith[c][s] < least[s]) {
                 return true;
             }
             for (int w = 0; w < worth.length; w++) {
-                if (gain[w][s] > netSoFar[w][s]) {
+                if (netWith[c][w][s] > net[w][s]) {
                     return true;
                 }
             }
@@ -185,7 +138,7 @@ final class Shelters implements Couple {
             double[] mostOf,
             Coolings.Inside door) {
         long[] row = pairs.row(cases.candidate(c), Slot.COOLER);
-        inside.clear(alive);
+        inside.begin(alive);
         boolean any = false;
         for (int k : coolersByPrice) {
             boolean fits = SlotTable.has(coolerLeft, k) && (row == null || SlotTable.has(row, k));
