@@ -3,6 +3,7 @@ package rigbrief.rule.fit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import rigbrief.assess.Assessment;
 import rigbrief.part.Share;
 import rigbrief.part.Slot;
@@ -65,16 +66,27 @@ public final class DriveSharesRule implements Rule {
         return Math.max(0, Math.min(0, unshared) - Math.min(0, left));
     }
 
+    /** What a used M.2 slot switches off: ports, slots or both. */
+    private static Phrase off(Share share) {
+        String ports = numbers(share.sataPorts());
+        String slots = numbers(share.slotPositions());
+        if (slots.isEmpty()) {
+            return Phrase.of("finding.drive-shares.ports-off", share.m2(), ports);
+        }
+        return ports.isEmpty()
+                ? Phrase.of("finding.drive-shares.slots-off", share.m2(), slots)
+                : Phrase.of("finding.drive-shares.off", share.m2(), ports, slots);
+    }
+
+    private static String numbers(List<Integer> numbers) {
+        return numbers.stream().map(String::valueOf).collect(Collectors.joining(", "));
+    }
+
     private static Phrase words(Assessment it) {
         List<Phrase> words = new ArrayList<>();
         for (Share share : it.build().board().shares()) {
             if (it.layout().driveM2().contains(share.m2())) {
-                words.add(
-                        Phrase.of(
-                                "finding.drive-shares.off",
-                                share.m2(),
-                                share.sataPorts().toString(),
-                                share.slotPositions().toString()));
+                words.add(off(share));
             }
         }
         words.add(Phrase.of("finding.drive-shares.left", it.layout().sataPortsLeft()));

@@ -34,7 +34,7 @@ class DriveSharesRuleTest {
 
         assertThat(finding)
                 .isCaution()
-                .saying("M.2 slot 1 switches off SATA ports [3, 4]")
+                .saying("M.2 slot 1 switches off SATA ports 3, 4")
                 .saying("2 SATA ports left over");
     }
 
@@ -84,7 +84,7 @@ class DriveSharesRuleTest {
 
         Finding finding = check(new DriveSharesRule(), build);
 
-        assertThat(finding).isBreachOf(1).saying("slots [1]");
+        assertThat(finding).isBreachOf(1).saying("switches off slots 1;");
     }
 
     @Test
