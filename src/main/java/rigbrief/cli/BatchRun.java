@@ -38,7 +38,7 @@ final class BatchRun {
                     Ending.BAD_INPUT,
                     Ending.IMPOSSIBLE);
 
-    /** What a search and its answer take at the most, beside the catalogue; measured. */
+    /** What a search and its answer are reckoned to take beside the catalogue: a generous guess. */
     private static final long BYTES_PER_SEARCH = 96L << 20;
 
     private final Console console;
