@@ -13,7 +13,6 @@ import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
 import rigbrief.brief.Brief;
 import rigbrief.goal.Goal;
-import rigbrief.part.Cooler;
 import rigbrief.part.Graphics;
 import rigbrief.part.Part;
 import rigbrief.part.Processor;
@@ -47,8 +46,9 @@ public final class Certifier {
     private static final int LOOKED_AT_EVERY = 16;
 
     /** How often a pair is looked at, each time closer, before it is explored. */
-    private static final int LOOKS = 3;
+    private static final int LOOKS = 4;
 
+    private final Undominated undominated;
     private final Problem problem;
     private final Objective objective;
     private final long stepLimit;
@@ -64,20 +64,24 @@ public final class Certifier {
     private final Map<Outlook.Pair, long[][]> narrowed = new IdentityHashMap<>();
     private Candidate atRoot;
     private boolean rootStands;
+    private OpenSlots.BesideProcessor[] beside;
     private Standing best;
     private long steps;
     private long closeLooks;
+    private long groupLooks;
     private boolean interrupted;
     private boolean firstIsEnough;
 
     /**
      * A certifier.
      *
+     * @param whole the problem, with all its candidates
      * @param stepLimit most nodes to visit
      * @param stop asked now and then; true ends the run early, with a true bound
      */
-    public Certifier(Problem problem, Objective objective, long stepLimit, BooleanSupplier stop) {
-        this.problem = problem;
+    public Certifier(Problem whole, Objective objective, long stepLimit, BooleanSupplier stop) {
+        this.undominated = whole.tables().undominated(whole);
+        this.problem = undominated.of(whole);
         this.objective = objective;
         this.order = SlotOrder.of(objective, problem.candidates());
         this.stepLimit = stepLimit;
@@ -87,7 +91,16 @@ public final class Certifier {
         this.outlook = problem.tables().outlook(problem);
         double[] worth = worths(objective, problem);
         this.bounder = new Bounder(problem, objective, worth);
-        this.slots = new OpenSlots(problem, objective, order, worth, bounder.sets());
+        this.slots =
+                new OpenSlots(
+                        problem,
+                        objective,
+                        order,
+                        worth,
+                        bounder.sets(),
+                        objective.perPoint() == 0
+                                ? undominated.forMoney(problem)
+                                : problem.candidates().bySlot());
         this.unfinished = new Unfinished(problem.assessor());
     }
 
@@ -145,7 +158,7 @@ public final class Certifier {
             }
             double bound = top.bound.first();
             if (top.card == null) {
-                pair(top, queue);
+                halve(top, queue);
             } else if (top.looks < LOOKS) {
                 look(top, queue);
             } else {
@@ -168,17 +181,28 @@ public final class Certifier {
     }
 
     /**
-     * A processor and a card, perhaps a board, with the best that any build around them reaches.
+     * A processor and cards, then one card, perhaps a board, with the best that any build around
+     * them reaches.
      */
     private static final class Top {
         private final Candidate processor;
+        private final CardGroup cards;
         private final Candidate card;
         private final Candidate board;
         private Bounder.Bound bound;
         private int looks;
 
+        Top(Candidate processor, CardGroup cards, Bounder.Bound bound) {
+            this.processor = processor;
+            this.cards = cards;
+            this.card = null;
+            this.board = null;
+            this.bound = bound;
+        }
+
         Top(Candidate processor, Candidate card, Candidate board, Bounder.Bound bound, int looks) {
             this.processor = processor;
+            this.cards = null;
             this.card = card;
             this.board = board;
             this.bound = bound;
@@ -193,14 +217,18 @@ public final class Certifier {
                         Comparator.<Top>comparingDouble(top -> -top.bound.first())
                                 .thenComparingDouble(top -> -top.bound.second())
                                 .thenComparingInt(top -> top.processor.index())
+                                .thenComparingInt(top -> firstOf(top.cards))
                                 .thenComparingInt(top -> indexOf(top.card))
                                 .thenComparingInt(top -> indexOf(top.board)));
-        for (int p = 0; p < slots.table(0).size(); p++) {
+        CardGroup cards = slots.cards();
+        beside = new OpenSlots.BesideProcessor[slots.table(0).size()];
+        for (int p = 0; p < beside.length; p++) {
             Candidate processor = slots.table(0).candidate(p);
             forgetPair();
             Bounder.Bound bound = decideProcessor(processor) ? bound(1) : Bounder.IMPOSSIBLE;
             if (!beaten(bound)) {
-                queue.add(new Top(processor, null, null, bound, 0));
+                beside[p] = slots.besideProcessor();
+                queue.add(new Top(processor, cards, bound));
             }
             leave();
         }
@@ -211,20 +239,58 @@ public final class Certifier {
         return candidate == null ? -1 : candidate.index();
     }
 
-    /** Splits a processor by the cards that go with it. */
-    private void pair(Top top, PriorityQueue<Top> queue) {
-        long[] row = pairs.row(top.processor, Slot.GRAPHICS);
-        for (int g = 0; g < slots.table(1).size() && !interrupted; g++) {
-            if (row == null || SlotTable.has(row, g)) {
-                Candidate card = slots.table(1).candidate(g);
-                Bounder.Bound bound = enter(top.processor, card, 0);
+    private static int firstOf(CardGroup cards) {
+        return cards == null ? -1 : cards.first();
+    }
+
+    /** Splits a processor's cards in two. */
+    private void halve(Top top, PriorityQueue<Top> queue) {
+        CardGroup[] some =
+                top.cards.size() == 1 ? new CardGroup[] {top.cards} : top.cards.halves();
+        for (CardGroup cards : some) {
+            if (cards.size() == 1) {
+                pair(top.processor, cards.single(), queue);
+            } else {
+                Bounder.Bound bound = bound(top.processor, cards);
                 if (!beaten(bound)) {
-                    queue.add(new Top(top.processor, card, null, bound, 0));
+                    queue.add(new Top(top.processor, cards, bound));
                 }
-                leave();
             }
-            interrupted = (g & ASKED_EVERY - 1) == 0 && stop.getAsBoolean();
         }
+        interrupted = (++groupLooks & ASKED_EVERY - 1) == 0 && stop.getAsBoolean();
+    }
+
+    private void pair(Candidate processor, Candidate card, PriorityQueue<Top> queue) {
+        long[] row = pairs.row(processor, Slot.GRAPHICS);
+        if (row == null || SlotTable.has(row, card.index())) {
+            Bounder.Bound bound = enter(processor, card, 1);
+            if (!beaten(bound)) {
+                queue.add(new Top(processor, card, null, bound, 1));
+            }
+            leave();
+        }
+    }
+
+    /** Bounds a processor with any card of a group. */
+    private Bounder.Bound bound(Candidate processor, CardGroup cards) {
+        forgetPair();
+        unfinished.decide(processor);
+        OpenSlots.BesideProcessor others = beside[processor.index()];
+        double reach = outlook.reach((Processor) processor.partOrNull(), cards);
+        unfinished.reach(Math.max(0, reach));
+        double points =
+                bounder.fixed(unfinished, outlook.coupledPoints(unfinished), others.gained());
+        unfinished.undo(Slot.PROCESSOR);
+        if (reach < 0) {
+            return Bounder.IMPOSSIBLE;
+        }
+        return bounder.bound(
+                points,
+                others.spent(),
+                slots.leastWith(),
+                slots.netWith(),
+                slots.lookAt(others, cards),
+                threshold());
     }
 
     /**
@@ -234,13 +300,13 @@ public final class Certifier {
     List<Bounder.Bound> boundsTowards(Standing known) {
         best = null;
         List<Bounder.Bound> bounds = new ArrayList<>();
-        Candidate processor = known.choices().get(Slot.PROCESSOR.ordinal());
-        Candidate card = known.choices().get(Slot.GRAPHICS.ordinal());
+        Candidate processor = here(known, Slot.PROCESSOR);
+        Candidate card = here(known, Slot.GRAPHICS);
         for (int looks = 0; looks <= LOOKS; looks++) {
             bounds.add(enter(processor, card, looks));
         }
         for (int level = PAIR; level < LEVELS; level++) {
-            Candidate candidate = known.choices().get(order.get(level).ordinal());
+            Candidate candidate = here(known, order.get(level));
             bounds.add(
                     bounder.bound(
                             fixed[level],
@@ -256,6 +322,10 @@ public final class Certifier {
         }
         leave();
         return bounds;
+    }
+
+    private Candidate here(Standing known, Slot slot) {
+        return undominated.here(known.choices().get(slot.ordinal()));
     }
 
     private void look(Top top, PriorityQueue<Top> queue) {
@@ -309,13 +379,25 @@ public final class Certifier {
         if (!stands || !slots.push(1, card)) {
             return Bounder.IMPOSSIBLE;
         }
-        if (looks > 0) {
+        if (looks == 1) {
+            double reach =
+                    outlook.reach(
+                            (Processor) processor.partOrNull(), (Graphics) card.partOrNull());
+            if (reach < 0) {
+                return Bounder.IMPOSSIBLE;
+            }
+            unfinished.reach(reach);
+        } else if (looks > 1) {
             Processor p = (Processor) processor.partOrNull();
             Outlook.Pair pair = outlook.pair(p, (Graphics) card.partOrNull());
             if (pair.hopeless()) {
                 return Bounder.IMPOSSIBLE;
             }
             unfinished.pair(pair);
+            if (beaten(bound(PAIR))) {
+                return Bounder.IMPOSSIBLE;
+            }
+            slots.keepAlivePair();
             long[][] known = narrowed.get(pair);
             if (known != null) {
                 slots.restore(PAIR, known);
@@ -333,7 +415,7 @@ public final class Certifier {
                     && !outlook.sound().lookAtCases(unfinished)) {
                 return Bounder.IMPOSSIBLE;
             }
-            if (looks >= 2) {
+            if (looks >= 3) {
                 slots.reckonLosses(unfinished);
             }
             if (looks == LOOKS) {
@@ -347,6 +429,7 @@ public final class Certifier {
     }
 
     private void forgetPair() {
+        unfinished.reach(1);
         unfinished.pair(null);
         slots.withoutLosses();
     }
@@ -356,7 +439,7 @@ public final class Certifier {
         boolean entered = processor == atRoot;
         atRoot = processor;
         unfinished.decide(processor);
-        rootStands = entered ? rootStands : slots.push(0, processor);
+        rootStands = entered ? rootStands : slots.push(0, processor) && !beaten(bound(1));
         return rootStands;
     }
 
@@ -373,7 +456,7 @@ public final class Certifier {
         return slots.keep(
                         PAIR,
                         cooler,
-                        i -> outlook.sound().coolEnough(processor, (Cooler) part(cooler, i)))
+                        i -> outlook.sound().coolEnough(processor)[i])
                 && slots.keep(
                         PAIR,
                         supply,
@@ -543,9 +626,12 @@ public final class Certifier {
 
     private void finish() {
         Standing found = problem.soundStanding(unfinished.choices(), best, objective);
-        if (found != null && found.betterThan(best, objective)) {
-            best = found;
-            interrupted |= firstIsEnough;
+        if (found != null) {
+            Standing original = undominated.original(found);
+            if (original.betterThan(best, objective)) {
+                best = original;
+                interrupted |= firstIsEnough;
+            }
         }
     }
 

@@ -7,6 +7,13 @@ package rigbrief.search;
 public final class SharedTables {
     private PairTable pairs;
     private Outlook outlook;
+    private Undominated undominated;
+
+    /** The same space without dominated candidates. */
+    Undominated undominated(Problem problem) {
+        undominated = undominated == null ? new Undominated(problem) : undominated;
+        return undominated;
+    }
 
     PairTable pairs(Problem problem) {
         pairs = pairs == null ? new PairTable(problem) : pairs;

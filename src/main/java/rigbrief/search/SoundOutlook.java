@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -50,6 +51,7 @@ final class SoundOutlook {
     private final int[] likeCooler;
     private final int[] likeFans;
     private final Candidate noFans;
+    private final Map<Processor, boolean[]> coolEnough = new IdentityHashMap<>();
 
     SoundOutlook(Problem problem, Foresight foresight, Outlook outlook) {
         this.problem = problem;
@@ -101,8 +103,13 @@ final class SoundOutlook {
     /** The least level with any cooler in open air, in dB(A); {@link #NO_COOLER} without one. */
     double leastLevelDba(Foresight.Pair bounds, Processor processor, Graphics graphics) {
         double least = NO_COOLER;
-        for (Cooler cooler : coolers) {
-            if (coolEnough(processor, cooler)) {
+        boolean[] enough = coolEnough(processor);
+        double quietest = Double.POSITIVE_INFINITY;
+        for (Candidate candidate : coolersByStrength) {
+            Cooler cooler = (Cooler) candidate.partOrNull();
+            // In open air a weaker cooler is only worth a look when it is quieter at full speed.
+            if (enough[candidate.index()] && (cooler == null || cooler.maxDba() < quietest)) {
+                quietest = cooler == null ? quietest : cooler.maxDba();
                 least =
                         Math.min(
                                 least,
@@ -120,8 +127,23 @@ final class SoundOutlook {
                         > brief.noise().mustDba().getAsInt() * 100L;
     }
 
-    /** Whether a cooler can hold a processor at sustained power, were the case all open. */
-    boolean coolEnough(Processor processor, Cooler cooler) {
+    /**
+     * Whether each cooler can hold a processor at sustained power, were the case all open; computed
+     * once.
+     */
+    boolean[] coolEnough(Processor processor) {
+        return coolEnough.computeIfAbsent(
+                processor,
+                any -> {
+                    boolean[] enough = new boolean[coolers.size()];
+                    for (int i = 0; i < enough.length; i++) {
+                        enough[i] = coolEnough(processor, coolers.get(i));
+                    }
+                    return enough;
+                });
+    }
+
+    private boolean coolEnough(Processor processor, Cooler cooler) {
         boolean any = cooler != null || processor.boxedCooler().isPresent();
         return any && foresight.coolEnough(processor, cooler);
     }
