@@ -59,7 +59,10 @@ final class SpeedModel {
         Prediction[] frames = frames(rig);
         List<Prediction> predictions = new ArrayList<>(frames.length);
         for (int i = 0; i < frames.length; i++) {
-            predictions.add(frames[i] != null ? frames[i] : unframed(demand.uses().get(i), MachineRates.of(rig)));
+            predictions.add(
+                    frames[i] != null
+                            ? frames[i]
+                            : unframed(demand.uses().get(i), MachineRates.of(rig)));
         }
         return predictions;
     }

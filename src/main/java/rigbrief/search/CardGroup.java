@@ -1,7 +1,9 @@
 package rigbrief.search;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.List;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import rigbrief.assess.MachineRates.Picture;
@@ -122,6 +124,22 @@ final class CardGroup {
         return halves;
     }
 
+    /** All groups that a card is in, the largest first. */
+    List<CardGroup> towards(Candidate card) {
+        List<CardGroup> groups = new ArrayList<>();
+        CardGroup group = this;
+        while (group.size() > 1) {
+            groups.add(group);
+            CardGroup[] split = group.halves();
+            group = split[0].holds(card) ? split[0] : split[1];
+        }
+        return groups;
+    }
+
+    private boolean holds(Candidate card) {
+        return Arrays.binarySearch(members, card.index()) >= 0;
+    }
+
     private CardGroup group(int[] some) {
         Arrays.sort(some);
         return new CardGroup(cards, some, worth, minor.length);
@@ -136,8 +154,7 @@ final class CardGroup {
         double widest = 0;
         for (IntToDoubleFunction trait : traits()) {
             double[] values = Arrays.stream(members).mapToDouble(trait).sorted().toArray();
-            double width =
-                    Math.log((values[values.length - 1] + 1) / (values[0] + 1));
+            double width = Math.log((values[values.length - 1] + 1) / (values[0] + 1));
             if (width > widest) {
                 widest = width;
                 most = trait;

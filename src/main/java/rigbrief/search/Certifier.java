@@ -1,6 +1,7 @@
 package rigbrief.search;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
@@ -48,10 +49,27 @@ public final class Certifier {
     /** How often a pair is looked at, each time closer, before it is explored. */
     private static final int LOOKS = 4;
 
-    private final Undominated undominated;
+    /**
+     * A look takes as long as the catalogue is large: so many steps' worth for every so many
+     * candidates, by how close it is. On a small catalogue it doesn't count.
+     */
+    private static final int CANDIDATES_A_STEP = 4_000;
+
+    private static final int[] EFFORT = {0, 0, 1, 2, 5};
+
+    /** How often, and with how much effort, to go straight for a first build. */
+    private static final int PLUNGES = 4;
+
+    private static final int PLUNGE = 300;
+    private static final int CANDIDATES_A_PLUNGE = 4;
+
+    private final Subspace undominated;
     private final Problem problem;
     private final Objective objective;
-    private final long stepLimit;
+    private final int[] lookEffort;
+    private final int plungeEffort;
+    private long effortLimit;
+    private long effort;
     private final BooleanSupplier stop;
     private final List<Slot> order;
     private final RuleSchedule schedule;
@@ -76,7 +94,7 @@ public final class Certifier {
      * A certifier.
      *
      * @param whole the problem, with all its candidates
-     * @param stepLimit most nodes to visit
+     * @param stepLimit most nodes to visit; looks at pairs count as some where there are many parts
      * @param stop asked now and then; true ends the run early, with a true bound
      */
     public Certifier(Problem whole, Objective objective, long stepLimit, BooleanSupplier stop) {
@@ -84,7 +102,11 @@ public final class Certifier {
         this.problem = undominated.of(whole);
         this.objective = objective;
         this.order = SlotOrder.of(objective, problem.candidates());
-        this.stepLimit = stepLimit;
+        this.effortLimit = stepLimit;
+        int count = problem.candidates().count();
+        this.lookEffort =
+                Arrays.stream(EFFORT).map(each -> each * count / CANDIDATES_A_STEP).toArray();
+        this.plungeEffort = PLUNGE + count / CANDIDATES_A_PLUNGE;
         this.stop = stop;
         this.schedule = new RuleSchedule(problem.rules(), order);
         this.pairs = problem.tables().pairs(problem);
@@ -150,6 +172,9 @@ public final class Certifier {
     public Certificate run(Optional<Standing> incumbent) {
         best = incumbent.filter(Standing::sound).orElse(null);
         PriorityQueue<Top> queue = tops();
+        for (int i = 0; i < PLUNGES && best == null && !interrupted; i++) {
+            plunge(queue);
+        }
         double open = Double.NEGATIVE_INFINITY;
         while (!queue.isEmpty() && !interrupted) {
             Top top = queue.poll();
@@ -157,13 +182,7 @@ public final class Certifier {
                 break;
             }
             double bound = top.bound.first();
-            if (top.card == null) {
-                halve(top, queue);
-            } else if (top.looks < LOOKS) {
-                look(top, queue);
-            } else {
-                explore(top, queue);
-            }
+            goOn(top, queue);
             open = interrupted ? bound : open;
         }
         for (Top top : queue) {
@@ -178,6 +197,42 @@ public final class Certifier {
                 interrupted ? Math.max(open, reached) : reached,
                 !interrupted || (best != null && Math.floor(open + CLOSE) <= reached),
                 steps);
+    }
+
+    private void goOn(Top top, PriorityQueue<Top> queue) {
+        if (top.card == null) {
+            halve(top, queue);
+        } else if (top.looks < LOOKS) {
+            look(top, queue);
+        } else {
+            explore(top, queue);
+        }
+    }
+
+    /**
+     * Stays with the best processor until a first build is found, so that a search that is cut
+     * short has one.
+     */
+    private void plunge(PriorityQueue<Top> queue) {
+        PriorityQueue<Top> own = new PriorityQueue<>(queue.comparator());
+        if (!queue.isEmpty()) {
+            own.add(queue.poll());
+        }
+        long limit = effortLimit;
+        effortLimit = Math.min(limit, effort + plungeEffort);
+        while (best == null && !own.isEmpty() && !interrupted) {
+            Top top = own.poll();
+            goOn(top, own);
+            if (interrupted) {
+                own.add(top); // What was cut short has to be looked at again.
+            }
+        }
+        effortLimit = limit;
+        interrupted =
+                effort >= limit
+                        || (interrupted && stop.getAsBoolean())
+                        || (firstIsEnough && best != null);
+        queue.addAll(own);
     }
 
     /**
@@ -245,8 +300,7 @@ public final class Certifier {
 
     /** Splits a processor's cards in two. */
     private void halve(Top top, PriorityQueue<Top> queue) {
-        CardGroup[] some =
-                top.cards.size() == 1 ? new CardGroup[] {top.cards} : top.cards.halves();
+        CardGroup[] some = top.cards.size() == 1 ? new CardGroup[] {top.cards} : top.cards.halves();
         for (CardGroup cards : some) {
             if (cards.size() == 1) {
                 pair(top.processor, cards.single(), queue);
@@ -257,7 +311,9 @@ public final class Certifier {
                 }
             }
         }
-        interrupted = (++groupLooks & ASKED_EVERY - 1) == 0 && stop.getAsBoolean();
+        boolean asked = (++groupLooks & ASKED_EVERY - 1) == 0;
+        effort += asked ? 1 + lookEffort[LOOKS] : 0;
+        interrupted = effort >= effortLimit || (asked && stop.getAsBoolean());
     }
 
     private void pair(Candidate processor, Candidate card, PriorityQueue<Top> queue) {
@@ -302,6 +358,12 @@ public final class Certifier {
         List<Bounder.Bound> bounds = new ArrayList<>();
         Candidate processor = here(known, Slot.PROCESSOR);
         Candidate card = here(known, Slot.GRAPHICS);
+        if (beside == null) {
+            tops();
+        }
+        for (CardGroup group : slots.cards().towards(card)) {
+            bounds.add(bound(processor, group));
+        }
         for (int looks = 0; looks <= LOOKS; looks++) {
             bounds.add(enter(processor, card, looks));
         }
@@ -335,10 +397,12 @@ public final class Certifier {
         if (!beaten(top.bound)) {
             queue.add(top);
         }
+        effort += lookEffort[top.looks];
         interrupted =
-                top.looks == LOOKS
-                        && (++closeLooks & LOOKED_AT_EVERY - 1) == 0
-                        && stop.getAsBoolean();
+                effort >= effortLimit
+                        || (top.looks == LOOKS
+                                && (++closeLooks & LOOKED_AT_EVERY - 1) == 0
+                                && stop.getAsBoolean());
     }
 
     /** Splits a pair by boards, or decides everything else around a pair and a board. */
@@ -381,8 +445,7 @@ public final class Certifier {
         }
         if (looks == 1) {
             double reach =
-                    outlook.reach(
-                            (Processor) processor.partOrNull(), (Graphics) card.partOrNull());
+                    outlook.reach((Processor) processor.partOrNull(), (Graphics) card.partOrNull());
             if (reach < 0) {
                 return Bounder.IMPOSSIBLE;
             }
@@ -453,10 +516,7 @@ public final class Certifier {
     private boolean narrow(Processor processor, Graphics card, Outlook.Pair pair) {
         int cooler = order.indexOf(Slot.COOLER);
         int supply = order.indexOf(Slot.SUPPLY);
-        return slots.keep(
-                        PAIR,
-                        cooler,
-                        i -> outlook.sound().coolEnough(processor)[i])
+        return slots.keep(PAIR, cooler, i -> outlook.sound().coolEnough(processor)[i])
                 && slots.keep(
                         PAIR,
                         supply,
@@ -515,7 +575,8 @@ public final class Certifier {
 
     /** Counts a step; true when it was one too many. */
     private boolean counted() {
-        if (++steps >= stepLimit || ((steps & ASKED_EVERY - 1) == 0 && stop.getAsBoolean())) {
+        effort++;
+        if (effort >= effortLimit || ((++steps & ASKED_EVERY - 1) == 0 && stop.getAsBoolean())) {
             interrupted = true;
         }
         return interrupted;

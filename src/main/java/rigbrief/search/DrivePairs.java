@@ -84,7 +84,11 @@ final class DrivePairs extends Couple {
                             going[k] &= beside[i][k];
                         }
                         if (!SlotTable.empty(going)) {
-                            add(all, i, known.computeIfAbsent(LongBuffer.wrap(going), this::best), gain);
+                            add(
+                                    all,
+                                    i,
+                                    known.computeIfAbsent(LongBuffer.wrap(going), this::best),
+                                    gain);
                         }
                     }
                     sumUp(all, i);

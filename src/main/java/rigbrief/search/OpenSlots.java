@@ -248,8 +248,7 @@ final class OpenSlots {
             net = new double[of.worth.length][of.sets];
             for (int k = 0; k < alive.count(); k++) {
                 int s = alive.get(k);
-                least[s] =
-                        of.leastSum[1][s] - Math.min(of.least[1][1][s], Pricing.notToBeHad());
+                least[s] = of.leastSum[1][s] - Math.min(of.least[1][1][s], Pricing.notToBeHad());
                 for (int w = 0; w < net.length; w++) {
                     net[w][s] = of.netSum[1][w][s] - of.net[1][1][w][s];
                 }

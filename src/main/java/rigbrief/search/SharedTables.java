@@ -7,11 +7,11 @@ package rigbrief.search;
 public final class SharedTables {
     private PairTable pairs;
     private Outlook outlook;
-    private Undominated undominated;
+    private Subspace undominated;
 
     /** The same space without dominated candidates. */
-    Undominated undominated(Problem problem) {
-        undominated = undominated == null ? new Undominated(problem) : undominated;
+    Subspace undominated(Problem problem) {
+        undominated = undominated == null ? Subspace.undominated(problem) : undominated;
         return undominated;
     }
 

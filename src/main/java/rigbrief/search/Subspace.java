@@ -1,6 +1,7 @@
 package rigbrief.search;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -10,23 +11,35 @@ import rigbrief.presolve.Candidates;
 import rigbrief.presolve.Dominance;
 
 /**
- * A space without the candidates that others can always stand in for, numbered anew: what is not
- * there costs neither tables nor time.
+ * A space with some of another one's candidates, numbered anew: what is not there costs neither
+ * tables nor time.
  */
-final class Undominated {
+final class Subspace {
+    private static final int ABSENT = -1;
+
     private final Candidates candidates;
     private final Map<Slot, Candidate[]> originals = new EnumMap<>(Slot.class);
     private final Map<Slot, int[]> places = new EnumMap<>(Slot.class);
     private final SharedTables tables = new SharedTables();
     private Map<Slot, List<Candidate>> forMoney;
 
-    Undominated(Problem problem) {
-        Map<Slot, List<Candidate>> left =
-                Dominance.undominated(problem.assessor(), problem.candidates(), false);
+    /** The space without candidates that others can always stand in for. */
+    static Subspace undominated(Problem problem) {
+        return new Subspace(
+                problem, Dominance.undominated(problem.assessor(), problem.candidates(), false));
+    }
+
+    /**
+     * A space.
+     *
+     * @param left some candidates of every slot, in the slot's order
+     */
+    Subspace(Problem problem, Map<Slot, List<Candidate>> left) {
         Map<Slot, List<Candidate>> numbered = new EnumMap<>(Slot.class);
         for (Slot slot : Slot.values()) {
             Candidate[] kept = left.get(slot).toArray(Candidate[]::new);
             int[] place = new int[problem.candidates().of(slot).size()];
+            Arrays.fill(place, ABSENT);
             List<Candidate> own = new ArrayList<>(kept.length);
             for (int i = 0; i < kept.length; i++) {
                 place[kept[i].index()] = i;
@@ -59,10 +72,21 @@ final class Undominated {
         return forMoney;
     }
 
-    /** A candidate's twin here; any other one where it is dominated. */
+    /** Whether every candidate of a build is here. */
+    boolean holds(Standing standing) {
+        return standing.choices().stream()
+                .allMatch(choice -> places.get(choice.slot())[choice.index()] != ABSENT);
+    }
+
+    /** The twin here of a candidate that is here. */
     Candidate here(Candidate original) {
         Slot slot = original.slot();
         return candidates.of(slot).get(places.get(slot)[original.index()]);
+    }
+
+    /** The same build, all of which is here, with the candidates here. */
+    Standing here(Standing standing) {
+        return with(standing, standing.choices().stream().map(this::here).toList());
     }
 
     /** The same build with the candidates of the whole space. */
@@ -71,6 +95,10 @@ final class Undominated {
         for (Candidate choice : standing.choices()) {
             choices.add(originals.get(choice.slot())[choice.index()]);
         }
+        return with(standing, choices);
+    }
+
+    private static Standing with(Standing standing, List<Candidate> choices) {
         return new Standing(
                 choices,
                 standing.build(),
