@@ -249,6 +249,7 @@ public final class Certifier {
                             slots.netWith(),
                             slots.lookAt(level, candidate.index()),
                             threshold()));
+            bounds.add(push(level, candidate));
             bounds.add(choose(level, candidate));
         }
         for (int level = PAIR; level < LEVELS; level++) {
@@ -440,15 +441,9 @@ public final class Certifier {
 
     /** Decides a level's slot, and what follows from it; the bound of what can still come of it. */
     private Bounder.Bound choose(int level, Candidate candidate) {
-        unfinished.decide(candidate);
-        if (!slots.push(level, candidate)
-                || !kept(level)
-                || !outlook.load().carriesOn(unfinished)) {
-            return Bounder.IMPOSSIBLE;
-        }
         // The bound is cheaper than asking every rule about every open candidate, so it comes
         // first.
-        if (beaten(bound(level + 1))
+        if (beaten(push(level, candidate))
                 || !narrow(level)
                 || !narrowSupplies(level)
                 || !slots.support(level + 1)
@@ -456,6 +451,14 @@ public final class Certifier {
             return Bounder.IMPOSSIBLE;
         }
         return bound(level + 1);
+    }
+
+    /** Decides a level's slot; the bound by what is known without a look at the open slots. */
+    private Bounder.Bound push(int level, Candidate candidate) {
+        unfinished.decide(candidate);
+        return slots.push(level, candidate) && kept(level) && outlook.load().carriesOn(unfinished)
+                ? bound(level + 1)
+                : Bounder.IMPOSSIBLE;
     }
 
     private boolean tooHot(Candidate candidate) {

@@ -251,6 +251,7 @@ final class OpenSlots {
     boolean push(int level, Candidate candidate) {
         gained[level + 1] = gained[level] + tables[level].gain(candidate.index());
         drives.pass(level);
+        housing.pass(level, candidate);
         rounds.begin(level);
         for (int s = 0; s < spent[level].length; s++) {
             spent[level + 1][s] = spent[level][s] + candidate.minorBySet()[s];
