@@ -51,7 +51,7 @@ public final class Certifier {
 
     private final Problem problem;
     private final Objective objective;
-    private final long stepLimit;
+    private long stepLimit;
     private final BooleanSupplier stop;
     private final List<Slot> order;
     private final RuleSchedule schedule;
@@ -69,6 +69,7 @@ public final class Certifier {
     private long closeLooks;
     private boolean interrupted;
     private boolean firstIsEnough;
+    private Stairs stairs;
 
     /**
      * A certifier.
@@ -77,6 +78,16 @@ public final class Certifier {
      * @param stop asked now and then; true ends the run early, with a true bound
      */
     public Certifier(Problem problem, Objective objective, long stepLimit, BooleanSupplier stop) {
+        this(problem, objective, worths(objective, problem), stepLimit, stop);
+    }
+
+    /** A certifier with the rates of exchange at which to bound utility. */
+    Certifier(
+            Problem problem,
+            Objective objective,
+            double[] worth,
+            long stepLimit,
+            BooleanSupplier stop) {
         this.problem = problem;
         this.objective = objective;
         this.order = SlotOrder.of(objective, problem.candidates());
@@ -85,7 +96,6 @@ public final class Certifier {
         this.schedule = new RuleSchedule(problem.rules(), order);
         this.pairs = problem.tables().pairs(problem);
         this.outlook = problem.tables().outlook(problem);
-        double[] worth = worths(objective, problem);
         this.bounder = new Bounder(problem, objective, worth);
         this.slots = new OpenSlots(problem, objective, order, worth, bounder.sets());
         this.unfinished = new Unfinished(problem.assessor());
@@ -144,13 +154,7 @@ public final class Certifier {
                 break;
             }
             double bound = top.bound.first();
-            if (top.card == null) {
-                pair(top, queue);
-            } else if (top.looks < LOOKS) {
-                look(top, queue);
-            } else {
-                explore(top, queue);
-            }
+            advance(top, queue);
             open = interrupted ? bound : open;
         }
         for (Top top : queue) {
@@ -167,15 +171,66 @@ public final class Certifier {
                 steps);
     }
 
+    private void advance(Top top, PriorityQueue<Top> queue) {
+        if (top.card == null) {
+            pair(top, queue);
+        } else if (top.looks < LOOKS) {
+            look(top, queue);
+        } else {
+            explore(top, queue);
+        }
+    }
+
+    /** From now on every build that passes a front's steps is looked for; best first as before. */
+    PriorityQueue<Top> passing(Stairs steps) {
+        stairs = steps;
+        bounder.passing(steps);
+        return tops();
+    }
+
+    /**
+     * Goes on with what is left of a search for a front.
+     *
+     * @param left what is left; empty once no build passes any step
+     * @return steps it took
+     */
+    long goOn(PriorityQueue<Top> left, long moreSteps) {
+        long before = steps;
+        stepLimit = steps + moreSteps;
+        interrupted = false;
+        while (!left.isEmpty() && !interrupted) {
+            Top top = left.poll();
+            if (beaten(top.bound)) {
+                left.clear();
+            } else {
+                advance(top, left);
+                if (interrupted) {
+                    left.add(top);
+                }
+            }
+        }
+        return steps - before;
+    }
+
+    /** By how many points each step of the front could be passed by what is left. */
+    long[] gaps(PriorityQueue<Top> left) {
+        long[] gaps = new long[stairs.size()];
+        for (Top top : left) {
+            bounder.raise(top.lines, gaps);
+        }
+        return gaps;
+    }
+
     /**
      * A processor and a card, perhaps a board, with the best that any build around them reaches.
      */
-    private static final class Top {
+    static final class Top {
         private final Candidate processor;
         private final Candidate card;
         private final Candidate board;
         private Bounder.Bound bound;
         private int looks;
+        private double[][] lines;
 
         Top(Candidate processor, Candidate card, Candidate board, Bounder.Bound bound, int looks) {
             this.processor = processor;
@@ -200,11 +255,26 @@ public final class Certifier {
             forgetPair();
             Bounder.Bound bound = decideProcessor(processor) ? bound(1) : Bounder.IMPOSSIBLE;
             if (!beaten(bound)) {
-                queue.add(new Top(processor, null, null, bound, 0));
+                add(queue, new Top(processor, null, null, bound, 0));
             }
             leave();
         }
         return queue;
+    }
+
+    /** Keeps what was bounded last for later. */
+    private void add(PriorityQueue<Top> queue, Top top) {
+        int level = top.card == null ? 1 : top.board == null ? PAIR : BOARD + 1;
+        if (stairs != null) {
+            top.lines =
+                    bounder.lines(
+                            fixed[level],
+                            slots.spent(level),
+                            slots.leastSum(level),
+                            slots.netSum(level),
+                            slots.alive(level));
+        }
+        queue.add(top);
     }
 
     private static int indexOf(Candidate candidate) {
@@ -219,7 +289,7 @@ public final class Certifier {
                 Candidate card = slots.table(1).candidate(g);
                 Bounder.Bound bound = enter(top.processor, card, 0);
                 if (!beaten(bound)) {
-                    queue.add(new Top(top.processor, card, null, bound, 0));
+                    add(queue, new Top(top.processor, card, null, bound, 0));
                 }
                 leave();
             }
@@ -262,10 +332,10 @@ public final class Certifier {
     private void look(Top top, PriorityQueue<Top> queue) {
         top.looks++;
         top.bound = enter(top.processor, top.card, top.looks);
-        leave();
         if (!beaten(top.bound)) {
-            queue.add(top);
+            add(queue, top);
         }
+        leave();
         interrupted =
                 top.looks == LOOKS
                         && (++closeLooks & LOOKED_AT_EVERY - 1) == 0
@@ -293,7 +363,7 @@ public final class Certifier {
             }
             Bounder.Bound bound = choose(BOARD, branch.candidate());
             if (!beaten(bound)) {
-                queue.add(new Top(top.processor, top.card, branch.candidate(), bound, LOOKS));
+                add(queue, new Top(top.processor, top.card, branch.candidate(), bound, LOOKS));
             }
         }
     }
@@ -406,6 +476,9 @@ public final class Certifier {
     }
 
     private double threshold() {
+        if (stairs != null) {
+            return 1;
+        }
         return best == null
                 ? Double.NEGATIVE_INFINITY
                 : objective.first(best.points(), best.totalMinor());
@@ -545,6 +618,13 @@ public final class Certifier {
     }
 
     private void finish() {
+        if (stairs != null) {
+            Standing found = problem.soundStanding(unfinished.choices(), null, objective);
+            if (found != null) {
+                stairs.offer(found);
+            }
+            return;
+        }
         Standing found = problem.soundStanding(unfinished.choices(), best, objective);
         if (found != null && found.betterThan(best, objective)) {
             best = found;
@@ -553,8 +633,9 @@ public final class Certifier {
     }
 
     private boolean beaten(Bounder.Bound bound) {
-        if (bound.set() < 0) {
-            return true;
+        if (bound.set() < 0 || stairs != null) {
+            // Supplier sets that pass no step were taken out, so any that is left passes one.
+            return bound.set() < 0 || Math.floor(bound.first() + CLOSE) < 1;
         }
         if (best == null) {
             return false;

@@ -26,6 +26,11 @@ record FirstFigure(Objective objective, double valueWeight, double othersMost, M
         double total(double spend) {
             return taxFactor * (spend + feesMinor);
         }
+
+        /** What is left for parts and delivery of a total. */
+        double spend(double totalMinor) {
+            return totalMinor / taxFactor - feesMinor;
+        }
     }
 
     @Override

@@ -13,7 +13,7 @@ import rigbrief.catalogue.Catalogue;
 import rigbrief.proposal.Clash;
 import rigbrief.proposal.ClashFinder;
 import rigbrief.proposal.front.Front;
-import rigbrief.proposal.front.SweepFront;
+import rigbrief.proposal.front.SearchedFront;
 import rigbrief.proposal.need.Need;
 import rigbrief.proposal.need.Needs;
 import rigbrief.proposal.need.Stretch;
@@ -133,7 +133,7 @@ public final class BudgetFinder {
                         Solving.standings(
                                 space.within(most),
                                 musts.best().stream().map(Standing::build).toList());
-                return new SweepFront(limits.frontSteps(), stop)
+                return new SearchedFront(limits.frontSteps(), stop)
                         .knowingLeast(musts.boundMinor())
                         .find(space, most, known);
             };
