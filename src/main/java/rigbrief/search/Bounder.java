@@ -193,7 +193,7 @@ final class Bounder {
                 continue;
             }
             double points = fixed + order.supplierPoints(Integer.bitCount(sets[s]));
-            double one = first(points, base, least, total, mostNet, s);
+            double one = first(points, base, least, total, mostNet, s, threshold, first);
             if (Math.floor(one + CLOSE) < threshold) {
                 continue;
             }
@@ -212,7 +212,14 @@ final class Bounder {
     }
 
     private double first(
-            double points, long base, long least, long total, double[][] mostNet, int s) {
+            double points,
+            long base,
+            long least,
+            long total,
+            double[][] mostNet,
+            int s,
+            double threshold,
+            double found) {
         if (objective.perPoint() == 0) {
             return -(double) total * objective.perMinor();
         }
@@ -221,7 +228,7 @@ final class Bounder {
             lines.set(w, points + mostNet[w][s] - worth[w] * base, worth[w]);
         }
         lines.set(worth.length, othersMost, 0);
-        return excess == null ? lines.most(least, most, figure) : excess.most(least, most);
+        return excess == null ? lines.most(least, most, figure) : excess.most(least, most, threshold, found);
     }
 
     private double mostSpend() {
@@ -250,13 +257,13 @@ final class Bounder {
     }
 
     /** Raises what is open on each step of the front to what such lines reach. */
-    void raise(double[][] all, long[] gaps) {
+    void raise(double[][] all, long most, long[] gaps) {
         for (double[] line : all) {
             for (int w = 0; w < worth.length; w++) {
                 lines.set(w, line[1 + w], worth[w]);
             }
             lines.set(worth.length, othersMost, 0);
-            excess.raise(line[0], Math.max(line[0], mostSpend()), gaps);
+            excess.raise(line[0], Math.max(line[0], mostSpend()), most, gaps);
         }
     }
 

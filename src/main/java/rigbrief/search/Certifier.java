@@ -70,6 +70,8 @@ public final class Certifier {
     private boolean interrupted;
     private boolean firstIsEnough;
     private Stairs stairs;
+    private double closeEnough = 1;
+    private double leastExcess = 1;
 
     /**
      * A certifier.
@@ -189,34 +191,35 @@ public final class Certifier {
     }
 
     /**
-     * Goes on with what is left of a search for a front.
+     * Goes on with what is left of a search for a front: looks at everything that could pass a step
+     * by so many points, until nothing could or the steps are used up.
      *
      * @param left what is left; empty once no build passes any step
-     * @return steps it took
+     * @return whether nothing is left that could pass a step by so many points
      */
-    long goOn(PriorityQueue<Top> left, long moreSteps) {
-        long before = steps;
+    boolean goOn(PriorityQueue<Top> left, long points, long moreSteps) {
         stepLimit = steps + moreSteps;
         interrupted = false;
-        while (!left.isEmpty() && !interrupted) {
+        while (!left.isEmpty() && left.peek().most >= points && !interrupted) {
             Top top = left.poll();
-            if (beaten(top.bound)) {
-                left.clear();
-            } else {
-                advance(top, left);
-                if (interrupted) {
-                    left.add(top);
-                }
+            closeEnough = points;
+            advance(top, left);
+            if (interrupted) {
+                left.add(top);
             }
         }
-        return steps - before;
+        return left.isEmpty() || left.peek().most < points;
+    }
+
+    long steps() {
+        return steps;
     }
 
     /** By how many points each step of the front could be passed by what is left. */
     long[] gaps(PriorityQueue<Top> left) {
         long[] gaps = new long[stairs.size()];
         for (Top top : left) {
-            bounder.raise(top.lines, gaps);
+            bounder.raise(top.lines, (long) top.most, gaps);
         }
         return gaps;
     }
@@ -231,6 +234,7 @@ public final class Certifier {
         private Bounder.Bound bound;
         private int looks;
         private double[][] lines;
+        private double most;
 
         Top(Candidate processor, Candidate card, Candidate board, Bounder.Bound bound, int looks) {
             this.processor = processor;
@@ -245,7 +249,8 @@ public final class Certifier {
     private PriorityQueue<Top> tops() {
         PriorityQueue<Top> queue =
                 new PriorityQueue<>(
-                        Comparator.<Top>comparingDouble(top -> -top.bound.first())
+                        Comparator.<Top>comparingDouble(top -> -top.most)
+                                .thenComparingDouble(top -> -top.bound.first())
                                 .thenComparingDouble(top -> -top.bound.second())
                                 .thenComparingInt(top -> top.processor.index())
                                 .thenComparingInt(top -> indexOf(top.card))
@@ -266,6 +271,7 @@ public final class Certifier {
     private void add(PriorityQueue<Top> queue, Top top) {
         int level = top.card == null ? 1 : top.board == null ? PAIR : BOARD + 1;
         if (stairs != null) {
+            top.most = Math.floor(top.bound.first() + CLOSE);
             top.lines =
                     bounder.lines(
                             fixed[level],
@@ -349,7 +355,13 @@ public final class Certifier {
             if (top.board == null) {
                 split(top, queue);
             } else if (!beaten(choose(BOARD, top.board))) {
+                leastExcess = closeEnough;
                 decide(BOARD + 1);
+                leastExcess = 1;
+                if (closeEnough > 1 && !interrupted) {
+                    top.most = Math.min(top.most, closeEnough - 1);
+                    queue.add(top);
+                }
             }
         }
         unfinished.undo(Slot.BOARD);
@@ -477,7 +489,7 @@ public final class Certifier {
 
     private double threshold() {
         if (stairs != null) {
-            return 1;
+            return leastExcess;
         }
         return best == null
                 ? Double.NEGATIVE_INFINITY
@@ -635,7 +647,7 @@ public final class Certifier {
     private boolean beaten(Bounder.Bound bound) {
         if (bound.set() < 0 || stairs != null) {
             // Supplier sets that pass no step were taken out, so any that is left passes one.
-            return bound.set() < 0 || Math.floor(bound.first() + CLOSE) < 1;
+            return bound.set() < 0 || Math.floor(bound.first() + CLOSE) < leastExcess;
         }
         if (best == null) {
             return false;

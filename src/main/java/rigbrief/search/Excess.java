@@ -25,51 +25,74 @@ final class Excess {
     }
 
     /**
-     * The most that the lines are above the steps; where that is less than one point, 0 or any
-     * lesser figure.
+     * The most that the lines are above the steps.
      *
      * @param from least spent on parts and delivery, in minor units
      * @param to most spent
+     * @param enough a lesser figure may be told as minus infinity
+     * @param found a figure from this up need not be told higher than it is
      */
-    double most(double from, double to) {
-        return most(0, stairs.size() - 1, from, to, Double.NEGATIVE_INFINITY);
+    double most(double from, double to, double enough, double found) {
+        int last = stairs.size() - 1;
+        while (last > 0 && begin(last) > to) {
+            last--;
+        }
+        return most(firstStep(from, last), last, from, to, enough, found, Double.NEGATIVE_INFINITY);
     }
 
-    private double most(int first, int last, double from, double to, double found) {
+    private double most(
+            int first, int last, double from, double to, double enough, double found, double most) {
         double begin = Math.max(from, begin(first));
         double end = Math.min(to, end(last, to));
         if (end < begin) {
-            return found;
+            return most;
         }
         double above = lines.most(begin, end, figure) - stairs.points(first);
-        if (above <= found || above < 1 - 2 * CLOSE) {
-            return Math.max(found, Math.min(above, 0));
+        double least = most < enough ? enough - CLOSE : Math.max(most, found);
+        if (above < least || above <= most) {
+            return most;
         }
         if (first == last) {
             return above;
         }
         int middle = (first + last) >>> 1;
-        double dearer = most(middle + 1, last, from, to, found);
-        return most(first, middle, from, to, dearer);
+        double dearer = most(middle + 1, last, from, to, enough, found, most);
+        return most(first, middle, from, to, enough, found, dearer);
+    }
+
+    /** The step on which so much is spent; the first one for less than that. */
+    private int firstStep(double spend, int last) {
+        int low = 0;
+        int high = last;
+        while (low < high) {
+            int middle = (low + high + 1) >>> 1;
+            if (begin(middle) <= spend) {
+                low = middle;
+            } else {
+                high = middle - 1;
+            }
+        }
+        return low;
     }
 
     /**
      * Raises what is open on each step to what the lines reach there.
      *
+     * @param most it is known that no step is passed by more points
      * @param gaps points by which the steps could be passed, one entry per step
      */
-    void raise(double from, double to, long[] gaps) {
-        raise(0, gaps.length - 1, from, to, gaps);
+    void raise(double from, double to, long most, long[] gaps) {
+        raise(firstStep(from, gaps.length - 1), gaps.length - 1, from, to, most, gaps);
     }
 
-    private void raise(int first, int last, double from, double to, long[] gaps) {
+    private void raise(int first, int last, double from, double to, long most, long[] gaps) {
         double begin = Math.max(from, begin(first));
         double end = Math.min(to, end(last, to));
         if (end < begin) {
             return;
         }
         double reached = Math.floor(lines.most(begin, end, figure) + CLOSE);
-        long above = (long) reached - stairs.points(first);
+        long above = Math.min(most, (long) reached - stairs.points(first));
         if (above <= Arrays.stream(gaps, first, last + 1).min().orElse(0)) {
             return;
         }
@@ -78,8 +101,8 @@ final class Excess {
             return;
         }
         int middle = (first + last) >>> 1;
-        raise(first, middle, from, to, gaps);
-        raise(middle + 1, last, from, to, gaps);
+        raise(first, middle, from, to, most, gaps);
+        raise(middle + 1, last, from, to, most, gaps);
     }
 
     private double begin(int step) {

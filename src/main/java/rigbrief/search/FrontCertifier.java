@@ -19,7 +19,11 @@ public final class FrontCertifier {
     private final Stairs stairs;
     private final Certifier certifier;
     private final PriorityQueue<Certifier.Top> left;
-    private long steps;
+    private final long finest;
+    private long closeEnough;
+    static final long FIRST = Long.getLong("first", 16);
+    static final long RATIO = Long.getLong("ratio", 2);
+    static final long FINEST = Long.getLong("finest", 200);
 
     /**
      * A certifier that has not begun.
@@ -35,6 +39,8 @@ public final class FrontCertifier {
         this.certifier =
                 new Certifier(problem, Objective.mostUtility(), worths(problem, archive), 0, stop);
         this.left = certifier.passing(stairs);
+        this.closeEnough = Math.max(1, problem.mostPoints() / FIRST);
+        this.finest = problem.mostPoints() / FINEST;
     }
 
     /**
@@ -57,7 +63,13 @@ public final class FrontCertifier {
     /** Walks on for so many steps, from where the last walk ended. */
     public void walk(long moreSteps) {
         stairs.refresh();
-        steps += certifier.goOn(left, moreSteps);
+        long end = certifier.steps() + moreSteps;
+        while (!left.isEmpty() && certifier.steps() < end) {
+            if (!certifier.goOn(left, closeEnough, end - certifier.steps())) {
+                return;
+            }
+            closeEnough = closeEnough <= finest ? 1 : Math.max(1, closeEnough / RATIO);
+        }
     }
 
     /** Whether nothing is left that could belong on the front. */
@@ -67,7 +79,7 @@ public final class FrontCertifier {
 
     /** Steps of all walks. */
     public long steps() {
-        return steps;
+        return certifier.steps();
     }
 
     /**
