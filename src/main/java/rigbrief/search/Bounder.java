@@ -228,7 +228,9 @@ final class Bounder {
             lines.set(w, points + mostNet[w][s] - worth[w] * base, worth[w]);
         }
         lines.set(worth.length, othersMost, 0);
-        return excess == null ? lines.most(least, most, figure) : excess.most(least, most, threshold, found);
+        return excess == null
+                ? lines.most(least, most, figure)
+                : excess.most(least, most, threshold, found);
     }
 
     private double mostSpend() {

@@ -1,5 +1,6 @@
 package rigbrief.proposal.front;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import rigbrief.search.Archive;
@@ -22,6 +23,9 @@ import rigbrief.search.TwoStage;
 public final class SearchedFront implements FrontFinder {
     /** Part of the steps for the least total. */
     private static final int LEAST_DIVISOR = 4;
+
+    /** Part of the steps for the most utility. */
+    private static final int MOST_DIVISOR = 2;
 
     /** Most builds judged in a climb; what they find beyond that is little. Measured. */
     private static final long MOST_TRIES = 40_000;
@@ -62,6 +66,7 @@ public final class SearchedFront implements FrontFinder {
         private final Archive archive = new Archive();
         private final ParetoClimb climb;
         private long least = leastMinor;
+        private long most = Long.MAX_VALUE;
         private long steps;
 
         Finding(Problem problem, List<Standing> known) {
@@ -80,6 +85,7 @@ public final class SearchedFront implements FrontFinder {
                 return new Front(List.of(), List.of(), 0, problem.mostPoints(), steps);
             }
             polish();
+            findMost();
             climb.run(tries());
             FrontCertifier certifier = new FrontCertifier(problem, archive, least, stop);
             for (int walk = 0; walk < WALKS && !certifier.complete() && !over(); walk++) {
@@ -91,7 +97,7 @@ public final class SearchedFront implements FrontFinder {
                     standings.isEmpty() ? problem.limitMinor() + 1 : standings.get(0).totalMinor();
             return new Front(
                     standings,
-                    certifier.gapPoints(),
+                    capped(certifier.gapPoints(), standings),
                     certifier.cheaperOpen() ? Math.max(0, cheapest - least) : 0,
                     problem.mostPoints(),
                     steps + certifier.steps());
@@ -117,6 +123,31 @@ public final class SearchedFront implements FrontFinder {
                             ? problem.limitMinor() + 1
                             : (long) Math.ceil(-bound(certificate) - 1e-6);
             least = Math.max(least, bound);
+        }
+
+        /** The dear end is what a client looks at first, and soon found by itself. */
+        private void findMost() {
+            List<Standing> known = archive.standings();
+            Certificate certificate =
+                    new Certifier(
+                                    problem,
+                                    Objective.mostUtility(),
+                                    Math.max(1, stepLimit / MOST_DIVISOR),
+                                    stop)
+                            .run(known.stream().skip(Math.max(0, known.size() - 1)).findFirst());
+            steps += certificate.steps();
+            certificate.best().ifPresent(archive::add);
+            if (certificate.best().isPresent()) {
+                most = (long) Math.floor(certificate.bound() + 1e-6);
+            }
+        }
+
+        private List<Long> capped(List<Long> gaps, List<Standing> standings) {
+            List<Long> capped = new ArrayList<>();
+            for (int i = 0; i < gaps.size(); i++) {
+                capped.add(Math.max(0, Math.min(gaps.get(i), most - standings.get(i).points())));
+            }
+            return capped;
         }
 
         /** A completed search has no better build; what the best one reaches is the bound. */
