@@ -83,12 +83,16 @@ public final class Certifier {
     private Candidate atRoot;
     private boolean rootStands;
     private OpenSlots.BesideProcessor[] beside;
+    private double fixedBeside;
     private Standing best;
     private long steps;
     private long closeLooks;
     private long groupLooks;
     private boolean interrupted;
     private boolean firstIsEnough;
+    private Stairs stairs;
+    private double closeEnough = 1;
+    private double leastExcess = 1;
 
     /**
      * A certifier.
@@ -98,6 +102,16 @@ public final class Certifier {
      * @param stop asked now and then; true ends the run early, with a true bound
      */
     public Certifier(Problem whole, Objective objective, long stepLimit, BooleanSupplier stop) {
+        this(whole, objective, worths(objective, whole), stepLimit, stop);
+    }
+
+    /** A certifier with the rates of exchange at which to bound utility. */
+    Certifier(
+            Problem whole,
+            Objective objective,
+            double[] worth,
+            long stepLimit,
+            BooleanSupplier stop) {
         this.undominated = whole.tables().undominated(whole);
         this.problem = undominated.of(whole);
         this.objective = objective;
@@ -111,7 +125,6 @@ public final class Certifier {
         this.schedule = new RuleSchedule(problem.rules(), order);
         this.pairs = problem.tables().pairs(problem);
         this.outlook = problem.tables().outlook(problem);
-        double[] worth = worths(objective, problem);
         this.bounder = new Bounder(problem, objective, worth);
         this.slots =
                 new OpenSlots(
@@ -182,7 +195,7 @@ public final class Certifier {
                 break;
             }
             double bound = top.bound.first();
-            goOn(top, queue);
+            advance(top, queue);
             open = interrupted ? bound : open;
         }
         for (Top top : queue) {
@@ -199,7 +212,7 @@ public final class Certifier {
                 steps);
     }
 
-    private void goOn(Top top, PriorityQueue<Top> queue) {
+    private void advance(Top top, PriorityQueue<Top> queue) {
         if (top.card == null) {
             halve(top, queue);
         } else if (top.looks < LOOKS) {
@@ -207,6 +220,47 @@ public final class Certifier {
         } else {
             explore(top, queue);
         }
+    }
+
+    /** From now on every build that passes a front's steps is looked for; best first as before. */
+    PriorityQueue<Top> passing(Stairs steps) {
+        stairs = steps;
+        bounder.passing(steps);
+        return tops();
+    }
+
+    /**
+     * Goes on with what is left of a search for a front: looks at everything that could pass a step
+     * by so many points, until nothing could or the steps are used up.
+     *
+     * @param left what is left; empty once no build passes any step
+     * @return whether nothing is left that could pass a step by so many points
+     */
+    boolean goOn(PriorityQueue<Top> left, long points, long moreSteps) {
+        effortLimit = effort + moreSteps;
+        interrupted = false;
+        while (!left.isEmpty() && left.peek().most >= points && !interrupted) {
+            Top top = left.poll();
+            closeEnough = points;
+            advance(top, left);
+            if (interrupted) {
+                left.add(top);
+            }
+        }
+        return left.isEmpty() || left.peek().most < points;
+    }
+
+    long steps() {
+        return steps;
+    }
+
+    /** By how many points each step of the front could be passed by what is left. */
+    long[] gaps(PriorityQueue<Top> left) {
+        long[] gaps = new long[stairs.size()];
+        for (Top top : left) {
+            bounder.raise(top.lines, (long) top.most, gaps);
+        }
+        return gaps;
     }
 
     /**
@@ -222,7 +276,7 @@ public final class Certifier {
         effortLimit = Math.min(limit, effort + plungeEffort);
         while (best == null && !own.isEmpty() && !interrupted) {
             Top top = own.poll();
-            goOn(top, own);
+            advance(top, own);
             if (interrupted) {
                 own.add(top); // What was cut short has to be looked at again.
             }
@@ -239,13 +293,15 @@ public final class Certifier {
      * A processor and cards, then one card, perhaps a board, with the best that any build around
      * them reaches.
      */
-    private static final class Top {
+    static final class Top {
         private final Candidate processor;
         private final CardGroup cards;
         private final Candidate card;
         private final Candidate board;
         private Bounder.Bound bound;
         private int looks;
+        private double[][] lines;
+        private double most;
 
         Top(Candidate processor, CardGroup cards, Bounder.Bound bound) {
             this.processor = processor;
@@ -269,7 +325,8 @@ public final class Certifier {
     private PriorityQueue<Top> tops() {
         PriorityQueue<Top> queue =
                 new PriorityQueue<>(
-                        Comparator.<Top>comparingDouble(top -> -top.bound.first())
+                        Comparator.<Top>comparingDouble(top -> -top.most)
+                                .thenComparingDouble(top -> -top.bound.first())
                                 .thenComparingDouble(top -> -top.bound.second())
                                 .thenComparingInt(top -> top.processor.index())
                                 .thenComparingInt(top -> firstOf(top.cards))
@@ -283,11 +340,42 @@ public final class Certifier {
             Bounder.Bound bound = decideProcessor(processor) ? bound(1) : Bounder.IMPOSSIBLE;
             if (!beaten(bound)) {
                 beside[p] = slots.besideProcessor();
-                queue.add(new Top(processor, cards, bound));
+                add(queue, new Top(processor, cards, bound));
             }
             leave();
         }
         return queue;
+    }
+
+    /** Keeps what was bounded last for later. */
+    private void add(PriorityQueue<Top> queue, Top top) {
+        int level = top.card == null ? 1 : top.board == null ? PAIR : BOARD + 1;
+        if (stairs != null) {
+            top.most = Math.floor(top.bound.first() + CLOSE);
+            top.lines =
+                    bounder.lines(
+                            fixed[level],
+                            slots.spent(level),
+                            slots.leastSum(level),
+                            slots.netSum(level),
+                            slots.alive(level));
+        }
+        queue.add(top);
+    }
+
+    private void addGroup(PriorityQueue<Top> queue, Top top) {
+        if (stairs != null) {
+            OpenSlots.BesideProcessor others = beside[top.processor.index()];
+            top.most = Math.floor(top.bound.first() + CLOSE);
+            top.lines =
+                    bounder.lines(
+                            fixedBeside,
+                            others.spent(),
+                            slots.leastWith(),
+                            slots.netWith(),
+                            slots.aliveWith());
+        }
+        queue.add(top);
     }
 
     private static int indexOf(Candidate candidate) {
@@ -307,7 +395,7 @@ public final class Certifier {
             } else {
                 Bounder.Bound bound = bound(top.processor, cards);
                 if (!beaten(bound)) {
-                    queue.add(new Top(top.processor, cards, bound));
+                    addGroup(queue, new Top(top.processor, cards, bound));
                 }
             }
         }
@@ -321,7 +409,7 @@ public final class Certifier {
         if (row == null || SlotTable.has(row, card.index())) {
             Bounder.Bound bound = enter(processor, card, 1);
             if (!beaten(bound)) {
-                queue.add(new Top(processor, card, null, bound, 1));
+                add(queue, new Top(processor, card, null, bound, 1));
             }
             leave();
         }
@@ -334,14 +422,13 @@ public final class Certifier {
         OpenSlots.BesideProcessor others = beside[processor.index()];
         double reach = outlook.reach((Processor) processor.partOrNull(), cards);
         unfinished.reach(Math.max(0, reach));
-        double points =
-                bounder.fixed(unfinished, outlook.coupledPoints(unfinished), others.gained());
+        fixedBeside = bounder.fixed(unfinished, outlook.coupledPoints(unfinished), others.gained());
         unfinished.undo(Slot.PROCESSOR);
         if (reach < 0) {
             return Bounder.IMPOSSIBLE;
         }
         return bounder.bound(
-                points,
+                fixedBeside,
                 others.spent(),
                 slots.leastWith(),
                 slots.netWith(),
@@ -377,6 +464,7 @@ public final class Certifier {
                             slots.netWith(),
                             slots.lookAt(level, candidate.index()),
                             threshold()));
+            bounds.add(push(level, candidate));
             bounds.add(choose(level, candidate));
         }
         for (int level = PAIR; level < LEVELS; level++) {
@@ -393,10 +481,10 @@ public final class Certifier {
     private void look(Top top, PriorityQueue<Top> queue) {
         top.looks++;
         top.bound = enter(top.processor, top.card, top.looks);
-        leave();
         if (!beaten(top.bound)) {
-            queue.add(top);
+            add(queue, top);
         }
+        leave();
         effort += lookEffort[top.looks];
         interrupted =
                 effort >= effortLimit
@@ -412,7 +500,13 @@ public final class Certifier {
             if (top.board == null) {
                 split(top, queue);
             } else if (!beaten(choose(BOARD, top.board))) {
+                leastExcess = closeEnough;
                 decide(BOARD + 1);
+                leastExcess = 1;
+                if (closeEnough > 1 && !interrupted) {
+                    top.most = Math.min(top.most, closeEnough - 1);
+                    queue.add(top);
+                }
             }
         }
         unfinished.undo(Slot.BOARD);
@@ -426,7 +520,7 @@ public final class Certifier {
             }
             Bounder.Bound bound = choose(BOARD, branch.candidate());
             if (!beaten(bound)) {
-                queue.add(new Top(top.processor, top.card, branch.candidate(), bound, LOOKS));
+                add(queue, new Top(top.processor, top.card, branch.candidate(), bound, LOOKS));
             }
         }
     }
@@ -548,6 +642,9 @@ public final class Certifier {
     }
 
     private double threshold() {
+        if (stairs != null) {
+            return leastExcess;
+        }
         return best == null
                 ? Double.NEGATIVE_INFINITY
                 : objective.first(best.points(), best.totalMinor());
@@ -584,15 +681,9 @@ public final class Certifier {
 
     /** Decides a level's slot, and what follows from it; the bound of what can still come of it. */
     private Bounder.Bound choose(int level, Candidate candidate) {
-        unfinished.decide(candidate);
-        if (!slots.push(level, candidate)
-                || !kept(level)
-                || !outlook.load().carriesOn(unfinished)) {
-            return Bounder.IMPOSSIBLE;
-        }
         // The bound is cheaper than asking every rule about every open candidate, so it comes
         // first.
-        if (beaten(bound(level + 1))
+        if (beaten(push(level, candidate))
                 || !narrow(level)
                 || !narrowSupplies(level)
                 || !slots.support(level + 1)
@@ -600,6 +691,14 @@ public final class Certifier {
             return Bounder.IMPOSSIBLE;
         }
         return bound(level + 1);
+    }
+
+    /** Decides a level's slot; the bound by what is known without a look at the open slots. */
+    private Bounder.Bound push(int level, Candidate candidate) {
+        unfinished.decide(candidate);
+        return slots.push(level, candidate) && kept(level) && outlook.load().carriesOn(unfinished)
+                ? bound(level + 1)
+                : Bounder.IMPOSSIBLE;
     }
 
     private boolean tooHot(Candidate candidate) {
@@ -686,6 +785,13 @@ public final class Certifier {
     }
 
     private void finish() {
+        if (stairs != null) {
+            Standing found = problem.soundStanding(unfinished.choices(), null, objective);
+            if (found != null) {
+                stairs.offer(undominated.original(found));
+            }
+            return;
+        }
         Standing found = problem.soundStanding(unfinished.choices(), best, objective);
         if (found != null) {
             Standing original = undominated.original(found);
@@ -697,8 +803,9 @@ public final class Certifier {
     }
 
     private boolean beaten(Bounder.Bound bound) {
-        if (bound.set() < 0) {
-            return true;
+        if (bound.set() < 0 || stairs != null) {
+            // Supplier sets that pass no step were taken out, so any that is left passes one.
+            return bound.set() < 0 || Math.floor(bound.first() + CLOSE) < leastExcess;
         }
         if (best == null) {
             return false;

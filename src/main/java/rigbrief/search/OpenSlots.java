@@ -282,6 +282,11 @@ final class OpenSlots {
         return aliveWith;
     }
 
+    /** Supplier sets alive with what was last looked at. */
+    Bounder.AliveSets aliveWith() {
+        return aliveWith;
+    }
+
     /** The cards that are left, in groups. */
     CardGroup cards() {
         return CardGroup.of(tables[1], domains[0][1], worth, sets);
@@ -310,6 +315,7 @@ final class OpenSlots {
     boolean push(int level, Candidate candidate) {
         gained[level + 1] = gained[level] + tables[level].gain(candidate.index());
         drives.pass(level);
+        housing.pass(level, candidate);
         rounds.begin(level);
         if (level + 1 == PAIR) {
             pairSets.copyOf(alive[level]);
