@@ -12,8 +12,8 @@ import rigbrief.wording.Phrase;
  * An explanation in the making.
  *
  * <p>Expressions are templates in which {@code {}} stands for the next value; values are printed
- * with six digits, amounts of money exactly. Only + - x / ^, brackets, log10, ln, exp, sqrt, min
- * and max occur.
+ * with six digits, amounts of money exactly. Only + - x / ^, brackets, log10, ln, exp, sqrt, min,
+ * max, floor, ceil and normal (the share of the normal distribution up to a value) occur.
  */
 final class Derivation {
     private static final int DIGITS = 6;

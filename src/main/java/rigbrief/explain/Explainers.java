@@ -15,6 +15,7 @@ public final class Explainers {
                     new CostExplainer(),
                     new WorkloadExplainer(),
                     new PromiseExplainer(),
+                    new DemandExplainer(),
                     new MemoryExplainer(),
                     new LinkExplainer(),
                     new PowerExplainer(),

@@ -89,6 +89,7 @@ final class Calculator {
             case "exp" -> Math.exp(first);
             case "ln" -> Math.log(first);
             case "floor" -> Math.floor(first);
+            case "ceil" -> Math.ceil(first);
             case "normal" -> normal(first);
             default -> throw new IllegalArgumentException("no key for " + name);
         };

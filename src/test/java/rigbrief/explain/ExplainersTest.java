@@ -26,7 +26,6 @@ import rigbrief.diagnostic.BadInput;
 import rigbrief.file.BriefReader;
 import rigbrief.file.BuildReader;
 import rigbrief.file.CatalogueReader;
-import rigbrief.rule.Rules;
 
 /**
  * Every step of every explanation is put into a pocket calculator: what it makes of the expression
@@ -166,11 +165,6 @@ class ExplainersTest {
                             assertThat(explanation.number()).isEqualTo(topic.name());
                             assertThat(explanation.title()).isEqualTo(topic.title());
                         });
-    }
-
-    @Test
-    void what_margins_are_worked_out_from_is_said_of_rules_that_exist() {
-        assertThat(MarginExplainer.WORKED_OUT.keySet()).allMatch(id -> Rules.byId(id).isPresent());
     }
 
     @Test
