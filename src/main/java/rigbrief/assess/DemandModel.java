@@ -21,17 +21,17 @@ import rigbrief.catalogue.Workload;
  * <p>Common practice: 4 GB for the system and what runs unseen, 60 GB of drive for it, 15 % of a
  * drive kept free.
  */
-public final class DemandModel {
+final class DemandModel {
     /** Memory that the system and what runs unseen take, in GB. Common practice. */
-    public static final double SYSTEM_MEMORY_GB = 4;
+    static final double SYSTEM_MEMORY_GB = 4;
 
     /** Drive space that the system takes, in GB. Common practice. */
-    public static final double SYSTEM_DISK_GB = 60;
+    static final double SYSTEM_DISK_GB = 60;
 
     /**
      * Share of a drive that data may fill. Common practice: the rest keeps it quick and long-lived.
      */
-    public static final double FILLED_SHARE = 0.85;
+    static final double FILLED_SHARE = 0.85;
 
     private DemandModel() {}
 

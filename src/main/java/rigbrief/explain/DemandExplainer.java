@@ -8,9 +8,9 @@ import java.util.Map;
 import java.util.Optional;
 import rigbrief.assess.Assessment;
 import rigbrief.assess.Demand.Use;
-import rigbrief.assess.DemandModel;
 import rigbrief.assess.FrameLoad;
 import rigbrief.assess.FrameModel;
+import rigbrief.assess.Workings;
 import rigbrief.brief.Brief;
 import rigbrief.catalogue.Capacity;
 import rigbrief.catalogue.FrameRate;
@@ -46,8 +46,8 @@ final class DemandExplainer implements Explainer {
         for (String id : beside) {
             values.add(memory(how, workload(it, id), "open beside"));
         }
-        how.given("the system", DemandModel.SYSTEM_MEMORY_GB, "GB", PRACTICE);
-        values.add(DemandModel.SYSTEM_MEMORY_GB);
+        how.given("the system", Workings.SYSTEM_MEMORY_GB, "GB", PRACTICE);
+        values.add(Workings.SYSTEM_MEMORY_GB);
         return how.gives(
                 it.demand().memoryGb(),
                 1,
@@ -148,8 +148,8 @@ final class DemandExplainer implements Explainer {
                         it.brief().storage().atLeastGb(),
                         "GB",
                         "brief, storage, at-least");
-        List<Object> values = new ArrayList<>(List.of(asked, DemandModel.SYSTEM_DISK_GB));
-        how.given("the system", DemandModel.SYSTEM_DISK_GB, "GB", PRACTICE);
+        List<Object> values = new ArrayList<>(List.of(asked, Workings.SYSTEM_DISK_GB));
+        how.given("the system", Workings.SYSTEM_DISK_GB, "GB", PRACTICE);
         how.given("years", years, "", "brief, storage, years");
         StringBuilder sum = new StringBuilder("max({}, ({}");
         for (Workload workload : installed(it).values()) {
@@ -166,8 +166,8 @@ final class DemandExplainer implements Explainer {
                 sum.append(" + {} x {}");
             }
         }
-        how.given("share that may be filled", DemandModel.FILLED_SHARE, "", PRACTICE);
-        values.add(DemandModel.FILLED_SHARE);
+        how.given("share that may be filled", Workings.FILLED_SHARE, "", PRACTICE);
+        values.add(Workings.FILLED_SHARE);
         return how.gives(
                 it.demand().storageGb(),
                 1,

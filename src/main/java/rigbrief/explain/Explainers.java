@@ -23,6 +23,7 @@ public final class Explainers {
                     new HeatExplainer(),
                     new NoiseExplainer(),
                     new FanExplainer(),
+                    new CountExplainer(),
                     new GoalExplainer(),
                     new MarginExplainer());
 

@@ -55,7 +55,7 @@ public final class DrivePlaceRule implements Rule {
     }
 
     /** Drives in bays, each wanting a SATA port. */
-    static int sataDrives(Build build) {
+    public static int sataDrives(Build build) {
         int count = 0;
         for (Drive drive : build.drives()) {
             count += drive.form().m2() ? 0 : 1;
