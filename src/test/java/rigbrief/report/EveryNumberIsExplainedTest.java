@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import rigbrief.audit.Auditor;
@@ -20,10 +21,15 @@ import rigbrief.build.Build;
 import rigbrief.catalogue.Catalogue;
 import rigbrief.explain.Explainers;
 import rigbrief.explain.Explanation;
+import rigbrief.explain.Redone;
 import rigbrief.explain.Topic;
 import rigbrief.file.BriefReader;
 import rigbrief.file.BuildReader;
 import rigbrief.file.CatalogueReader;
+import rigbrief.proposal.Proposals;
+import rigbrief.proposal.Proposer;
+import rigbrief.proposal.SearchLimits;
+import rigbrief.proposal.account.Accounts;
 
 /**
  * Every number of an audit in JSON, and so of a proposal's assessment, which is written by the same
@@ -34,6 +40,7 @@ class EveryNumberIsExplainedTest {
     private static final Map<String, String> COPIED =
             Map.of(
                     "/machines", "quantity of the brief",
+                    "/wanted", "quantity of the brief",
                     "/catalogue/parts", "a count of rows",
                     "/catalogue/offers", "a count of rows",
                     "/quantity", "packs as the build file has them",
@@ -79,6 +86,39 @@ class EveryNumberIsExplainedTest {
         walk(new ObjectMapper().readTree(json), "");
 
         assertThat(checked).isGreaterThan(60);
+    }
+
+    /**
+     * Stopped after a few steps, so that no proof is finished and every gap has a size; and as far
+     * as it takes to prove.
+     */
+    @ParameterizedTest
+    @CsvSource({"potter, 400", "tight-600, 60000"})
+    void numbers_of_a_proof(String scenario, long steps) throws Exception {
+        Catalogue parts = CatalogueReader.read(Path.of("catalog-sample"));
+        Brief brief = BriefReader.read(Path.of("scenarios", scenario + ".yaml"), parts);
+        Proposals answer =
+                new Proposer(new SearchLimits(1, 100, steps, Optional.empty()))
+                        .propose(brief, parts);
+        JsonNode json = new ObjectMapper().readTree(new ProposalsJson().write(answer, Style.PLAIN));
+        for (int i = 0; i < answer.proposals().size(); i++) {
+            explanations.clear();
+            for (Topic topic :
+                    Accounts.topics(
+                            brief, parts, answer.proposals().get(i).record(), () -> answer, null)) {
+                if (topic.name().matches("(proof|buildable-today|choice)\\..*")) {
+                    Explanation explanation = topic.explanation().get();
+                    Redone.check(explanation);
+                    explanations.put(topic.name(), explanation);
+                }
+            }
+            checked = 0;
+            walk(json.at("/proposals/" + i + "/proof"), "/proof");
+            walk(json.at("/proposals/" + i + "/buildable-today"), "/buildable-today");
+            assertThat(checked)
+                    .as(json.at("/proposals/" + i + "/proof").toString())
+                    .isGreaterThan(5);
+        }
     }
 
     private void walk(JsonNode node, String path) {

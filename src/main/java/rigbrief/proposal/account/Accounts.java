@@ -26,34 +26,45 @@ public final class Accounts {
 
     /** The numbers that can be explained of a build that answers a brief, in order of printing. */
     public static List<Topic> topics(Brief brief, Catalogue catalogue, BuildRecord filed) {
-        List<Topic> topics = new ArrayList<>();
-        boolean asked = filed.brief().isPresent() || filed.tier().isPresent();
-        if (filed.lines().isEmpty() || !filed.build().missing().isEmpty()) {
-            return topics;
+        return topics(
+                brief,
+                catalogue,
+                filed,
+                () -> new Proposer(SearchLimits.usual()).propose(brief, catalogue),
+                () -> budget(brief, catalogue));
+    }
+
+    private static Budget budget(Brief brief, Catalogue catalogue) {
+        return new BudgetFinder(BudgetLimits.usual(), () -> false, Progress.NONE)
+                .find(brief, catalogue, brief.ceiling().minorUnits(), need -> true);
+    }
+
+    /**
+     * The same, where the answers can be had otherwise.
+     *
+     * @param answer gives the proposals for the brief; asked once at most
+     * @param budget gives its budget; asked once at most
+     */
+    public static List<Topic> topics(
+            Brief brief,
+            Catalogue catalogue,
+            BuildRecord filed,
+            Supplier<Proposals> answer,
+            Supplier<Budget> budget) {
+        if (!filed.build().missing().isEmpty()) {
+            return List.of();
         }
-        topics.addAll(BuildableAccount.topics(brief, catalogue, filed));
+        List<Topic> topics = new ArrayList<>(BuildableAccount.topics(brief, catalogue, filed));
         Optional<Tier> tier = tier(filed);
         if (tier.isPresent()) {
-            Supplier<Proposals> answer =
-                    once(() -> new Proposer(SearchLimits.usual()).propose(brief, catalogue));
-            topics.addAll(new ProofAccount(answer, tier.get(), filed.build()).topics());
-            topics.addAll(new ChoiceAccount(answer, tier.get(), filed.build()).topics());
+            Supplier<Proposals> once = once(answer);
+            topics.addAll(new ProofAccount(once, tier.get(), filed.build()).topics());
+            topics.addAll(new ChoiceAccount(once, tier.get(), filed.build()).topics());
         }
-        if (asked) {
-            Supplier<Budget> budget =
-                    once(
-                            () ->
-                                    new BudgetFinder(
-                                                    BudgetLimits.usual(),
-                                                    () -> false,
-                                                    Progress.NONE)
-                                            .find(
-                                                    brief,
-                                                    catalogue,
-                                                    brief.ceiling().minorUnits(),
-                                                    need -> true));
-            topics.addAll(new BudgetAccount(brief, catalogue, budget).topics());
-            topics.addAll(new FrontAccount(brief, budget).topics());
+        if (tier.isPresent() || filed.brief().isPresent()) {
+            Supplier<Budget> once = once(budget);
+            topics.addAll(new BudgetAccount(brief, catalogue, once).topics());
+            topics.addAll(new FrontAccount(brief, once).topics());
         }
         return topics;
     }

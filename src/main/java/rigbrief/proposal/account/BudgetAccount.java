@@ -165,7 +165,7 @@ final class BudgetAccount {
         put(
                 topics,
                 name,
-                need.name() + ", " + words + ": least total",
+                need.name() + ", " + words + ", least total",
                 how ->
                         variant.apply(budget.get())
                                 .map(it -> difference(how, it))
@@ -174,7 +174,7 @@ final class BudgetAccount {
         put(
                 topics,
                 name + ".utility",
-                need.name() + ", " + words + ": utility",
+                need.name() + ", " + words + ", utility",
                 how ->
                         variant.apply(budget.get())
                                 .map(it -> utility(how, it))

@@ -16,8 +16,18 @@ final class BuildableAccount {
 
     static List<Topic> topics(Brief brief, Catalogue catalogue, BuildRecord filed) {
         return List.of(
-                topic("whole", "each part from one supplier", brief, catalogue, filed),
-                topic("split", "orders split between suppliers", brief, catalogue, filed));
+                topic(
+                        "from-one-supplier-a-part",
+                        "each part from one supplier",
+                        brief,
+                        catalogue,
+                        filed),
+                topic(
+                        "with-split-orders",
+                        "orders split between suppliers",
+                        brief,
+                        catalogue,
+                        filed));
     }
 
     private static Topic topic(
@@ -27,7 +37,14 @@ final class BuildableAccount {
         return new Topic(
                 number,
                 title,
-                () -> explained(number, title, brief, catalogue, filed, kind.equals("split")));
+                () ->
+                        explained(
+                                number,
+                                title,
+                                brief,
+                                catalogue,
+                                filed,
+                                kind.equals("with-split-orders")));
     }
 
     private static Explanation explained(

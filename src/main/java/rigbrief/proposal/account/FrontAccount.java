@@ -96,12 +96,13 @@ final class FrontAccount {
         for (FrontStep step : front()) {
             FrontPoint point = new FrontPoint(step.totalMinor(), step.utility(), step.build());
             how.fact(
-                    "build of " + money(step.totalMinor()),
                     String.join(", ", point.parts()),
-                    "",
-                    "the search");
+                    money(step.totalMinor()),
+                    code(),
+                    "number cost.total of that list");
         }
         how.remark("rigbrief explain on such a list shows how each of its numbers came about");
+        how.remark("what is printed between two points is the difference of their figures");
         return how.givesNothing(code());
     }
 

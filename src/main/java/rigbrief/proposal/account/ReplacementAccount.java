@@ -1,6 +1,7 @@
 package rigbrief.proposal.account;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -244,8 +245,11 @@ public final class ReplacementAccount {
         how.fact("points", way.audit().points(), "", "sum of weight x utility over the goals");
         how.fact("most points", way.audit().mostPoints(), "", "brief, wishes");
         return how.gives(
-                way.audit().utility(),
-                4,
+                BigDecimal.valueOf(way.audit().points())
+                        .divide(
+                                BigDecimal.valueOf(Math.max(1, way.audit().mostPoints())),
+                                4,
+                                RoundingMode.HALF_UP),
                 "",
                 "{} / max(1, {})",
                 way.audit().points(),
