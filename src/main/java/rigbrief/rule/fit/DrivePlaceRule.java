@@ -72,7 +72,8 @@ public final class DrivePlaceRule implements Rule {
     }
 
     private static int bays(Assessment it) {
-        return Math.max(0, -it.layout().bays35Left()) + Math.max(0, -it.layout().bays25Left());
+        // A 2.5-inch drive without a bay of its own takes a 3.5-inch one, so only those run out.
+        return Math.max(0, -it.layout().bays35Left());
     }
 
     /** Index of the first drive that is faster than its M.2 slot; -1 when none is. */
