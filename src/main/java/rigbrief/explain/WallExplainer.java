@@ -76,11 +76,14 @@ final class WallExplainer implements Explainer {
         return how.gives(acW, 1, "W", "{} / {}", dcW, efficiency);
     }
 
-    /** A supply without a label is held to what its day's guide asked of any. */
-    private static String table(EfficiencyLevel level) {
-        return level == EfficiencyLevel.NONE
-                ? "ATX12V design guide 2.2, least of any supply (from memory)"
-                : "80 PLUS table";
+    /** A supply without a label is held to what law or its day's guide asks of any. */
+    private static String table(EfficiencyLevel level, MainsColumn column) {
+        if (level != EfficiencyLevel.NONE) {
+            return "80 PLUS table";
+        }
+        return column == MainsColumn.V230_EU_INTERNAL
+                ? "Regulation (EU) No 617/2013, Annex II, least of any supply (from memory)"
+                : "ATX12V design guide 2.2, least of any supply (from memory)";
     }
 
     private static double efficiency(
@@ -96,13 +99,13 @@ final class WallExplainer implements Explainer {
         double s0 = POINTS[upper - 1];
         double s1 = POINTS[upper];
         if (share >= 1 || Efficiency.at(level, column, s0).isEmpty()) {
-            how.given("efficiency", here, "", table(level) + " at this load");
+            how.given("efficiency", here, "", table(level, column) + " at this load");
             return how.step("efficiency", here, "", "{}", here);
         }
         double e0 = Efficiency.at(level, column, s0).orElseThrow();
         double e1 = Efficiency.at(level, column, s1).orElseThrow();
-        how.given("efficiency at load share " + Derivation.print(s0), e0, "", table(level));
-        how.given("efficiency at load share " + Derivation.print(s1), e1, "", table(level));
+        how.given("efficiency at load share " + Derivation.print(s0), e0, "", table(level, column));
+        how.given("efficiency at load share " + Derivation.print(s1), e1, "", table(level, column));
         return how.step(
                 "efficiency",
                 here,
