@@ -1,5 +1,8 @@
 package rigbrief.explain;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Currency;
 import java.util.List;
 import rigbrief.assess.Assessment;
 import rigbrief.assess.Workings;
@@ -27,7 +30,9 @@ final class WallExplainer implements Explainer {
                 new Topic(
                         "power.wall-w", "At the wall under the heaviest workload", () -> load(it)),
                 new Topic("power.wall-idle-w", "At the wall at idle", () -> idle(it)),
-                new Topic("power.kwh-per-year", "Energy in a year", () -> energy(it)));
+                new Topic("power.kwh-per-year", "Energy in a year", () -> energy(it)),
+                new Topic("cost.energy-per-year", "Energy of a year in money", () -> money(it)),
+                new Topic("heat.into-room-w", "Heat into the room under load", () -> room(it)));
     }
 
     private static Explanation load(Assessment it) {
@@ -74,6 +79,44 @@ final class WallExplainer implements Explainer {
         }
         double efficiency = efficiency(how, level, column, share);
         return how.gives(acW, 1, "W", "{} / {}", dcW, efficiency);
+    }
+
+    private static Explanation money(Assessment it) {
+        Derivation how =
+                new Derivation(
+                        "cost.energy-per-year",
+                        "Energy of a year in money",
+                        "energy in a year, to the watt hour, x tariff",
+                        "exact decimal arithmetic; the tariff of the brief");
+        BigDecimal kwh =
+                BigDecimal.valueOf(it.power().kwhPerYear()).setScale(3, RoundingMode.HALF_UP);
+        Currency currency = it.brief().currency();
+        // The brief holds hundredths of the smallest coin.
+        BigDecimal tariff =
+                BigDecimal.valueOf(
+                        it.brief().place().tariffPerKwhMinor(),
+                        currency.getDefaultFractionDigits() + 2);
+        how.fact("energy", kwh, "kWh", "number power.kwh-per-year, before rounding");
+        how.fact("tariff", tariff, currency.getCurrencyCode() + "/kWh", "brief, place, tariff");
+        return how.gives(
+                YearlyEnergy.cost(it.power().kwhPerYear(), tariff)
+                        .setScale(currency.getDefaultFractionDigits(), RoundingMode.HALF_UP),
+                currency.getCurrencyCode(),
+                "{} x {}",
+                kwh,
+                tariff);
+    }
+
+    private static Explanation room(Assessment it) {
+        Derivation how =
+                new Derivation(
+                        "heat.into-room-w",
+                        "Heat into the room under load",
+                        "everything that the mains meter shows ends as heat in the room",
+                        "conservation of energy: what leaves as sound and light is less than the"
+                                + " rounding");
+        double wallW = how.given("at the wall", it.power().wallW(), "W", "number power.wall-w");
+        return how.gives(it.power().wallW(), 1, "W", "{}", wallW);
     }
 
     /** A supply without a label is held to what law or its day's guide asks of any. */
