@@ -73,7 +73,7 @@ final class ExplainCommand implements Callable<Integer> {
         Brief wanted = read.brief();
         List<Topic> topics = new ArrayList<>(Explainers.topics(wanted, parts, filed.build()));
         int told = topics.size();
-        topics.addAll(Accounts.topics(wanted, parts, filed));
+        topics.addAll(Accounts.topics(wanted, parts, answering(filed, wanted)));
         if (troubles.named()) {
             topics.addAll(replacement(filed, wanted, parts));
         }
@@ -87,6 +87,20 @@ final class ExplainCommand implements Callable<Integer> {
         ExplanationAnswer answer = new ExplanationAnswer(build, wanted.name(), topics, explanation);
         format.print(console, new ExplanationText(), new ExplanationJson(), answer, next(topics));
         return ExitStatus.DONE.code();
+    }
+
+    /** A brief that is named counts as the one that the build answers. */
+    private BuildRecord answering(BuildRecord filed, Brief wanted) {
+        return brief == null
+                ? filed
+                : new BuildRecord(
+                        Optional.of(wanted),
+                        filed.tier(),
+                        filed.catalogueName(),
+                        filed.catalogueDigest(),
+                        filed.lines(),
+                        filed.aside(),
+                        filed.history());
     }
 
     private List<Topic> replacement(BuildRecord filed, Brief wanted, Catalogue parts) {

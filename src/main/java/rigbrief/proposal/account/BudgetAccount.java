@@ -75,8 +75,12 @@ final class BudgetAccount {
                         "not asked for",
                         need,
                         it -> Optional.of(it.without()));
-                price(topics, name + ".softer", "a step softer", need, NeedPrice::softer);
-                price(topics, name + ".harder", "a step harder", need, NeedPrice::harder);
+                if (need.softer().isPresent()) {
+                    price(topics, name + ".softer", "a step softer", need, NeedPrice::softer);
+                }
+                if (need.harder().isPresent()) {
+                    price(topics, name + ".harder", "a step harder", need, NeedPrice::harder);
+                }
             }
         }
         needs.wishes().forEach(need -> goal(topics, need));
