@@ -89,7 +89,7 @@ public final class Texts {
 
     /**
      * A text with its places filled, see {@link MessageFormat}. Phrases and figures among the
-     * places are told in the same language.
+     * places are told in the same language; a locale among them is told as its country.
      *
      * @throws MissingResourceException when no bundle has it
      */
@@ -155,6 +155,9 @@ public final class Texts {
         }
         if (place instanceof Phrase.Sentence sentence) {
             return capital(say(sentence.phrase())) + ".";
+        }
+        if (place instanceof Locale country) {
+            return country.getDisplayCountry(locale);
         }
         return place instanceof Phrase.Joined joined ? joined(joined) : place;
     }
