@@ -35,6 +35,7 @@ public final class Texts {
                     "parts",
                     "page",
                     "proposal",
+                    "budget",
                     "orders",
                     "assembly",
                     "handover",
