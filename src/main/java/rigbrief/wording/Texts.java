@@ -157,6 +157,9 @@ public final class Texts {
         if (place instanceof Phrase.Sentence sentence) {
             return capital(say(sentence.phrase())) + ".";
         }
+        if (place instanceof Phrase.Titled titled) {
+            return has(titled.key()) ? text(titled.key()) : titled.own();
+        }
         if (place instanceof Locale country) {
             return country.getDisplayCountry(locale);
         }

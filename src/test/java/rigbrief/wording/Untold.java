@@ -55,52 +55,16 @@ public final class Untold {
                     "GB",
                     "TB",
                     "kg",
-                    "atx",
-                    "itx",
-                    "mini",
-                    "micro",
-                    "matx",
-                    "ddr4",
-                    "ddr5",
-                    "udimm",
-                    "sodimm",
-                    "wifi5",
-                    "wifi6",
-                    "wifi6e",
-                    "wifi7",
-                    "atx2",
-                    "atx3",
-                    "pci",
-                    "uefi",
-                    "tpm",
                     "UEFI",
-                    "secure",
-                    "boot",
-                    "low",
+                    "Hz",
+                    "rigbrief",
                     "RBv1",
                     "RBv2",
                     "RBv3",
                     "November",
+                    "low",
                     "quality",
-                    "performance",
-                    "gold",
-                    "silver",
-                    "bronze",
-                    "platinum",
-                    "titanium",
-                    "plus",
-                    "usb3",
-                    "usb",
-                    "true",
-                    "false",
-                    "displayport",
-                    "hdmi2",
-                    "Hz",
-                    "sfx",
-                    "std",
-                    "any",
-                    "ffffff",
-                    "rigbrief");
+                    "performance");
 
     private final Set<String> menus = new LinkedHashSet<>();
     private final List<String> names;
@@ -220,10 +184,12 @@ public final class Untold {
      */
     public Set<String> in(String said, Collection<String> data) {
         String text = said.replaceAll(Pattern.quote("" + OPEN) + "[^" + SHUT + "]*" + SHUT, " ");
-        for (String name : names) {
-            text = text.replace(name, " ");
-        }
         for (String name : data) {
+            text =
+                    text.replaceAll(
+                            "(?<![\\p{L}\\d])" + Pattern.quote(name) + "(?![\\p{L}\\d])", " ");
+        }
+        for (String name : names) {
             text = text.replace(name, " ");
         }
         Set<String> left = new TreeSet<>();
@@ -246,8 +212,10 @@ public final class Untold {
                                 "(?s)\\s(?:aria-label|title|alt|value|label|data-[a-z]+)=\"([^\"]*)\"",
                                 "> $1 <")
                         .replaceAll("(?s)<[^>]*>", " ")
+                        .replaceAll("\":(?:true|false)\\b", "\": ")
                         .replaceAll("(?s)\"(?:[a-zA-Z]+)\":", " ")
                         .replaceAll("\\\\u[0-9a-fA-F]{4}", " ")
+                        .replace("&amp;", "&")
                         .replaceAll("&#?\\w+;", " "),
                 data);
     }

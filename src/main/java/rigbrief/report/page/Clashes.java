@@ -16,7 +16,13 @@ final class Clashes {
     static void put(Map<String, Object> model, Clash clash, Brief brief, Words words) {
         model.put("sets", clash.sets().stream().map(words::say).toList());
         model.put("minimal", clash.minimal());
-        model.put("explanation", words.say(clash.explanation()));
+        // The page says it above already, beside the lists.
+        model.put(
+                "explanation",
+                words.say(
+                        clash.explanation().stream()
+                                .filter(line -> !line.key().equals("clash.minimal"))
+                                .toList()));
         List<List<String>> ways = new ArrayList<>();
         for (WayOut way : clash.waysOut()) {
             String total = words.money(way.totalMinor(), brief.currency());

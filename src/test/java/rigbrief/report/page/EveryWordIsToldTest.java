@@ -31,17 +31,6 @@ import rigbrief.wording.Untold;
  * are no name of the catalogue or the brief, no unit and no standard came from nowhere.
  */
 class EveryWordIsToldTest {
-    /** Unlike each other: a liquid cooler, many machines, parts kept, no card. */
-    private static final Set<String> SOME =
-            Set.of(
-                    "potter, full",
-                    "forty-desks, lean",
-                    "cad, balanced",
-                    "keeper, full",
-                    "writer, lean",
-                    "streamer, full",
-                    "school-workshop, lean");
-
     private static Catalogue catalogue;
     private static Untold untold;
 
@@ -54,7 +43,7 @@ class EveryWordIsToldTest {
     static List<Arguments> sheets() {
         List<Arguments> sheets = new ArrayList<>();
         for (var filed : ScenarioBuilds.all()) {
-            if (!SOME.contains(filed.name())) {
+            if (!filed.name().endsWith(", full") && !filed.name().equals("forty-desks, lean")) {
                 continue;
             }
             for (Document document : Documents.ALL) {
@@ -82,7 +71,7 @@ class EveryWordIsToldTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"potter", "impossible", "forty-desks"})
+    @ValueSource(strings = {"potter", "impossible", "writer"})
     void a_proposal_says_nothing_that_is_in_no_bundle(String scenario) throws Exception {
         Brief brief = BriefReader.read(Path.of("scenarios", scenario + ".yaml"), catalogue);
         Proposals answer =
