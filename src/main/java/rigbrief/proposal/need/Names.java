@@ -36,6 +36,6 @@ final class Names {
     }
 
     private static Phrase joined(List<String> ids, UnaryOperator<String> name) {
-        return Phrase.data(String.join(", ", ids.stream().map(name).toList()));
+        return Phrase.data(String.join("; ", ids.stream().map(name).toList()));
     }
 }
