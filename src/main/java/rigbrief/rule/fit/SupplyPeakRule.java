@@ -72,7 +72,7 @@ public final class SupplyPeakRule implements Rule {
                                 "finding.supply-peak",
                                 peakW,
                                 supply.watts(),
-                                supply.guide().word(),
+                                Phrase.of("standard." + supply.guide().word()),
                                 allowedW));
     }
 

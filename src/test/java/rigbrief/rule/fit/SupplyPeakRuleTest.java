@@ -43,7 +43,7 @@ class SupplyPeakRuleTest {
 
         Finding finding = check(new SupplyPeakRule(), build);
 
-        assertThat(finding).isBreachOf(1).saying("guide atx2");
+        assertThat(finding).isBreachOf(1).saying("guide ATX 2");
     }
 
     @Test
