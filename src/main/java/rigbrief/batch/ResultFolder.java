@@ -12,8 +12,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Stream;
+import rigbrief.file.BoundedBytes;
 import rigbrief.file.FileRefused;
 import rigbrief.file.SafeWriter;
 import rigbrief.file.Sha256;
@@ -28,6 +30,11 @@ import rigbrief.file.Sha256;
  */
 final class ResultFolder {
     private static final int MOST_TRIES = 1_000;
+
+    /** No result has a list or a file that comes near these; what is larger is somebody's own. */
+    private static final int MOST_LIST_BYTES = 1 << 20;
+
+    private static final int MOST_FILE_BYTES = 32 << 20;
 
     private final Path out;
     private final String name;
@@ -58,7 +65,9 @@ final class ResultFolder {
     Optional<ResultList> list() throws IOException {
         Path file = path().resolve(ResultList.FILE);
         return Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
-                ? ResultList.read(new String(Files.readAllBytes(file), StandardCharsets.UTF_8))
+                ? BoundedBytes.read(file, MOST_LIST_BYTES)
+                        .map(bytes -> new String(bytes, StandardCharsets.UTF_8))
+                        .flatMap(ResultList::read)
                 : Optional.empty();
     }
 
@@ -71,15 +80,29 @@ final class ResultFolder {
         if (list.isEmpty()) {
             return State.FOREIGN;
         }
-        Map<String, String> found = new TreeMap<>();
+        Set<String> found = new TreeSet<>();
         for (Path entry : entries(path())) {
-            String file = entry.getFileName().toString();
-            if (!file.equals(ResultList.FILE)) {
-                boolean plain = Files.isRegularFile(entry, LinkOption.NOFOLLOW_LINKS);
-                found.put(file, plain ? Sha256.of(Files.readAllBytes(entry)) : "");
+            found.add(entry.getFileName().toString());
+        }
+        found.remove(ResultList.FILE);
+        Map<String, String> digests = list.get().digests();
+        return found.equals(digests.keySet()) && areAsWritten(digests)
+                ? State.WHOLE
+                : State.CHANGED;
+    }
+
+    /** Only files that the list names are read: what else lies there may be of any size. */
+    private boolean areAsWritten(Map<String, String> digests) throws IOException {
+        for (Map.Entry<String, String> each : digests.entrySet()) {
+            Path file = path().resolve(each.getKey());
+            if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
+                    || !BoundedBytes.read(file, MOST_FILE_BYTES)
+                            .map(Sha256::of)
+                            .equals(Optional.of(each.getValue()))) {
+                return false;
             }
         }
-        return found.equals(list.get().digests()) ? State.WHOLE : State.CHANGED;
+        return true;
     }
 
     /**

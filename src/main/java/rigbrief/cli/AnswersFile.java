@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import rigbrief.diagnostic.Quotation;
+import rigbrief.file.BoundedBytes;
 import rigbrief.file.SafeWriter;
 
 /**
@@ -18,7 +19,7 @@ import rigbrief.file.SafeWriter;
 record AnswersFile(Path path) {
     private static final String ENDING = ".answers";
     private static final String BETWEEN = " = ";
-    private static final long MOST_BYTES = 1_000_000;
+    private static final int MOST_BYTES = 1_000_000;
 
     /** The file that belongs to a brief. */
     static AnswersFile of(Path brief) {
@@ -34,9 +35,10 @@ record AnswersFile(Path path) {
     Map<String, String> read() {
         Map<String, String> answers = new LinkedHashMap<>();
         try {
-            if (exists() && Files.size(path) <= MOST_BYTES) {
-                String text = new String(Files.readAllBytes(path), StandardCharsets.UTF_8);
-                text.lines().forEach(line -> add(answers, line));
+            if (exists()) {
+                BoundedBytes.read(path, MOST_BYTES)
+                        .map(bytes -> new String(bytes, StandardCharsets.UTF_8))
+                        .ifPresent(text -> text.lines().forEach(line -> add(answers, line)));
             }
         } catch (IOException unreadable) {
             answers.clear();
