@@ -82,6 +82,7 @@ final class IntakeCommand implements Callable<Integer> {
 
     private ExitStatus interview(Catalogue parts) throws Exception {
         AnswersFile kept = AnswersFile.of(out);
+        kept.refuseStrange();
         Interview interview =
                 new Interview(name(), parts, new LeanSearch(parts, LeanSearch.USUAL_STEPS));
         console.print(new InterviewText(console.style()).welcome(out.toString()));

@@ -3,6 +3,7 @@ package rigbrief.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.RandomAccessFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -251,5 +252,33 @@ class IntakeCommandTest {
 
         assertThat(status).isEqualTo(ExitStatus.DONE);
         assertThat(captured.err()).contains("found no answers to go on from");
+    }
+
+    @Test
+    void a_file_in_the_place_of_the_answers_that_holds_none_is_left_alone() throws IOException {
+        Files.writeString(kept(), "questions = mine\n");
+
+        var captured = asked(DESK.subList(0, 3));
+        var status = captured.run("intake", "--out", out.toString());
+
+        assertThat(status).isEqualTo(ExitStatus.WRONG_USE);
+        assertThat(captured.err())
+                .contains(kept() + ": found a file that holds no answers, expected ");
+        assertThat(kept()).hasContent("questions = mine");
+    }
+
+    @Test
+    void a_file_of_gb_in_the_place_of_the_answers_is_left_alone_unread() throws IOException {
+        Files.writeString(
+                kept(), "# Answers of rigbrief intake so far; --resume.\nclient = Wren\n");
+        try (var large = new RandomAccessFile(kept().toFile(), "rw")) {
+            large.setLength(3L << 30);
+        }
+
+        var status = asked(DESK).run("intake", "--out", out.toString(), "--resume");
+
+        assertThat(status).isEqualTo(ExitStatus.WRONG_USE);
+        assertThat(kept()).hasSize(3L << 30);
+        assertThat(out).doesNotExist();
     }
 }
