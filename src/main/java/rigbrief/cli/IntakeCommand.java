@@ -74,8 +74,7 @@ final class IntakeCommand implements Callable<Integer> {
 
     private ExitStatus page(Catalogue parts) throws NotWritten {
         write(form, FormPage.write(parts));
-        console.print(
-                "%s: a page to send to the client, who sends the brief back.\n".formatted(form));
+        console.line("%s: a page to send to the client, who sends the brief back.".formatted(form));
         NextLine.print(console, "rigbrief propose BRIEF" + catalogue.repeated());
         return ExitStatus.DONE;
     }
@@ -95,7 +94,7 @@ final class IntakeCommand implements Callable<Integer> {
         }
         write(out, BriefWriter.write(interview.brief()));
         kept.remove();
-        console.print("Written: %s\n".formatted(out));
+        console.line("Written: %s".formatted(out));
         NextLine.print(console, "rigbrief propose " + ShellWord.of(out) + catalogue.repeated());
         return ExitStatus.DONE;
     }
@@ -116,8 +115,8 @@ final class IntakeCommand implements Callable<Integer> {
             return;
         }
         int count = interview.resume(answers);
-        console.print(
-                "%d %s taken up from %s.\n"
+        console.line(
+                "%d %s taken up from %s."
                         .formatted(count, count == 1 ? "answer" : "answers", kept.path()));
     }
 

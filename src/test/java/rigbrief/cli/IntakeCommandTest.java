@@ -12,9 +12,12 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import rigbrief.brief.Brief;
 import rigbrief.catalogue.Catalogue;
 import rigbrief.diagnostic.BadInput;
+import rigbrief.diagnostic.Quotation;
 import rigbrief.file.BriefReader;
 import rigbrief.file.CatalogueReader;
 
@@ -280,5 +283,25 @@ class IntakeCommandTest {
         assertThat(status).isEqualTo(ExitStatus.WRONG_USE);
         assertThat(kept()).hasSize(3L << 30);
         assertThat(out).doesNotExist();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"a\u2066b\u200Fc", "a\u001B[2Jc", "a\nb"})
+    void a_name_that_would_act_on_a_terminal_is_printed_spelt_out(String odd) {
+        out = folder.resolve(odd + ".yaml");
+        var early = asked(DESK.subList(0, 12));
+        early.run("intake", "--out", out.toString());
+        var late = asked(DESK.subList(12, DESK.size()));
+        var page = new Captured();
+
+        var status = late.run("intake", "--out", out.toString(), "--resume");
+        page.run("intake", "--form", folder.resolve(odd + ".html").toString());
+
+        assertThat(status).isEqualTo(ExitStatus.DONE);
+        for (Captured captured : List.of(early, late, page)) {
+            assertThat(captured.out() + captured.err())
+                    .contains(Quotation.visible(odd))
+                    .doesNotContain(odd);
+        }
     }
 }
