@@ -16,6 +16,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import rigbrief.file.BoundedBytes;
+import rigbrief.file.FileHold;
 import rigbrief.file.FileRefused;
 import rigbrief.file.SafeWriter;
 import rigbrief.file.Sha256;
@@ -63,7 +64,11 @@ final class ResultFolder {
 
     /** The list of files in place; empty where there is none that can be read. */
     Optional<ResultList> list() throws IOException {
-        Path file = path().resolve(ResultList.FILE);
+        return list(path());
+    }
+
+    private static Optional<ResultList> list(Path folder) throws IOException {
+        Path file = folder.resolve(ResultList.FILE);
         return Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
                 ? BoundedBytes.read(file, MOST_LIST_BYTES)
                         .map(bytes -> new String(bytes, StandardCharsets.UTF_8))
@@ -73,28 +78,33 @@ final class ResultFolder {
 
     /** What is there now. */
     State state() throws IOException {
-        if (!Files.exists(path(), LinkOption.NOFOLLOW_LINKS)) {
+        return state(path());
+    }
+
+    private static State state(Path folder) throws IOException {
+        if (!Files.exists(folder, LinkOption.NOFOLLOW_LINKS)) {
             return State.ABSENT;
         }
-        Optional<ResultList> list = list();
+        Optional<ResultList> list = list(folder);
         if (list.isEmpty()) {
             return State.FOREIGN;
         }
         Set<String> found = new TreeSet<>();
-        for (Path entry : entries(path())) {
+        for (Path entry : entries(folder)) {
             found.add(entry.getFileName().toString());
         }
         found.remove(ResultList.FILE);
         Map<String, String> digests = list.get().digests();
-        return found.equals(digests.keySet()) && areAsWritten(digests)
+        return found.equals(digests.keySet()) && areAsWritten(folder, digests)
                 ? State.WHOLE
                 : State.CHANGED;
     }
 
     /** Only files that the list names are read: what else lies there may be of any size. */
-    private boolean areAsWritten(Map<String, String> digests) throws IOException {
+    private static boolean areAsWritten(Path folder, Map<String, String> digests)
+            throws IOException {
         for (Map.Entry<String, String> each : digests.entrySet()) {
-            Path file = path().resolve(each.getKey());
+            Path file = folder.resolve(each.getKey());
             if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
                     || !BoundedBytes.read(file, MOST_FILE_BYTES)
                             .map(Sha256::of)
@@ -115,18 +125,31 @@ final class ResultFolder {
      */
     void write(Map<String, byte[]> files, String origin, Answered answered, boolean force)
             throws IOException {
-        State state = state();
-        refuse(state, force);
+        refuse(state(), force);
         Path part = beside("part");
-        for (Map.Entry<String, byte[]> file : files.entrySet()) {
-            SafeWriter.write(part.resolve(file.getKey()), file.getValue(), false);
+        try {
+            for (Map.Entry<String, byte[]> file : files.entrySet()) {
+                SafeWriter.write(part.resolve(file.getKey()), file.getValue(), false);
+            }
+            ResultList list = ResultList.of(origin, answered, files);
+            SafeWriter.write(part.resolve(ResultList.FILE), list.text(), false);
+            put(part, force);
+        } catch (IOException | RuntimeException failed) {
+            remove(part);
+            throw failed;
         }
-        ResultList list = ResultList.of(origin, answered, files);
-        SafeWriter.write(part.resolve(ResultList.FILE), list.text(), false);
-        if (state == State.ABSENT) {
-            moveIn(part);
-        } else {
-            replace(part, list().map(old -> old.digests()).orElse(Map.of()));
+    }
+
+    /** Others that have a result for this place wait, and find this one there. */
+    private void put(Path part, boolean force) throws IOException {
+        try (FileHold hold = FileHold.of(path())) {
+            State state = state();
+            refuse(state, force);
+            if (state == State.ABSENT) {
+                moveIn(part);
+            } else {
+                replace(part, force);
+            }
         }
     }
 
@@ -140,6 +163,10 @@ final class ResultFolder {
             throw new FileRefused(
                     path() + ": found a file, expected a folder; choose another --out");
         }
+        refuseStrange(state, force);
+    }
+
+    private void refuseStrange(State state, boolean force) throws FileRefused {
         if (!force && (state == State.CHANGED || state == State.FOREIGN)) {
             throw new FileRefused(
                     path()
@@ -155,17 +182,24 @@ final class ResultFolder {
         try {
             Files.move(part, path(), StandardCopyOption.ATOMIC_MOVE);
         } catch (DirectoryNotEmptyException | FileAlreadyExistsException quicker) {
-            remove(part);
             throw new FileRefused(
-                    path() + ": found that another run wrote it meanwhile; run the command again");
+                    path() + ": found that somebody made it meanwhile; run the command again");
         }
     }
 
     /** Between the two moves there is no result: a run that is killed there is answered anew. */
-    private void replace(Path part, Map<String, String> known) throws IOException {
+    private void replace(Path part, boolean force) throws IOException {
         Path old = beside("old");
         Files.move(path(), old, StandardCopyOption.ATOMIC_MOVE);
-        moveIn(part);
+        Map<String, String> known = list(old).map(list -> list.digests()).orElse(Map.of());
+        try {
+            // What somebody changed in it since it was looked at shows now, and can't change more.
+            refuseStrange(state(old), force);
+            moveIn(part);
+        } catch (IOException failed) {
+            Files.move(old, path(), StandardCopyOption.ATOMIC_MOVE);
+            throw failed;
+        }
         for (Path entry : entries(old)) {
             String file = entry.getFileName().toString();
             Path place = path().resolve(file);
@@ -198,11 +232,14 @@ final class ResultFolder {
                 out + ": found too many unfinished folders, expected none; remove ." + name + ".*");
     }
 
-    private static void remove(Path folder) throws IOException {
-        for (Path entry : entries(folder)) {
-            Files.delete(entry);
+    /** Where it was moved into its place there is nothing left to remove. */
+    private static void remove(Path part) throws IOException {
+        if (Files.isDirectory(part, LinkOption.NOFOLLOW_LINKS)) {
+            for (Path entry : entries(part)) {
+                Files.delete(entry);
+            }
+            Files.delete(part);
         }
-        Files.delete(folder);
     }
 
     private static List<Path> entries(Path folder) throws IOException {

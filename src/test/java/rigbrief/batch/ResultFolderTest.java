@@ -178,4 +178,19 @@ class ResultFolderTest {
 
         assertThat(folder.state()).isEqualTo(State.WHOLE);
     }
+
+    @Test
+    void a_write_that_fails_leaves_what_was_there_and_nothing_beside_it() throws IOException {
+        write("old", false);
+        Map<String, byte[]> files = Map.of("x".repeat(300), new byte[0]);
+
+        assertThatThrownBy(() -> folder.write(files, "origin", ANSWERED, false))
+                .isInstanceOf(IOException.class);
+
+        assertThat(folder.state()).isEqualTo(State.WHOLE);
+        assertThat(file("desk.json")).hasContent("old");
+        try (Stream<Path> left = Files.list(out)) {
+            assertThat(left).containsExactly(out.resolve("desk"));
+        }
+    }
 }
