@@ -143,13 +143,17 @@ final class ResultFolder {
     /** Others that have a result for this place wait, and find this one there. */
     private void put(Path part, boolean force) throws IOException {
         try (FileHold hold = FileHold.of(path())) {
-            State state = state();
-            refuse(state, force);
-            if (state == State.ABSENT) {
-                moveIn(part);
-            } else {
-                replace(part, force);
-            }
+            hold.during(() -> putHeld(part, force));
+        }
+    }
+
+    private void putHeld(Path part, boolean force) throws IOException {
+        State state = state();
+        refuse(state, force);
+        if (state == State.ABSENT) {
+            moveIn(part);
+        } else {
+            replace(part, force);
         }
     }
 
