@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.BiConsumer;
 import rigbrief.diagnostic.BadInput;
@@ -25,7 +26,7 @@ public final class ReaderFuzzer {
     private static final Map<String, BiConsumer<byte[], Integer>> GROUPS = new TreeMap<>();
     private static final SpoiltCatalogue CATALOGUE = new SpoiltCatalogue();
     private static final Known KNOWN = Known.of(CATALOGUE.sound());
-    private static final BiConsumer<byte[], Integer> CHOSEN;
+    private static final String CHOSEN = System.getProperty("rigbrief.fuzz", "trees");
 
     static {
         GROUPS.put("trees", ReaderFuzzer::trees);
@@ -34,17 +35,26 @@ public final class ReaderFuzzer {
         GROUPS.put("catalogues", ReaderFuzzer::catalogues);
         GROUPS.put("lists", ReaderFuzzer::lists);
         GROUPS.put("maps", ReaderFuzzer::maps);
-        CHOSEN = GROUPS.get(System.getProperty("rigbrief.fuzz", "trees"));
     }
 
     private ReaderFuzzer() {}
 
     /** One case; whatever is thrown is a finding. */
     public static void fuzzerTestOneInput(byte[] data) {
+        run(CHOSEN, data);
+    }
+
+    /** One case of a group. */
+    static void run(String group, byte[] data) {
         if (data.length > 0) {
             int last = data.length - 1;
-            CHOSEN.accept(Arrays.copyOf(data, last), data[last] & 0xFF);
+            GROUPS.get(group).accept(Arrays.copyOf(data, last), data[last] & 0xFF);
         }
+    }
+
+    /** The names of the groups. */
+    static Set<String> groups() {
+        return GROUPS.keySet();
     }
 
     private static InputStream stream(byte[] data) {

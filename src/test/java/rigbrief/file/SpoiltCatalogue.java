@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import rigbrief.catalogue.Catalogue;
@@ -41,7 +42,7 @@ final class SpoiltCatalogue {
                     decimal: comma
                     thousands: point
                     skip-lines: 1
-                    date-form: day-first
+                    date-form: dd.mm.yyyy
                     columns: { article: Ref, words: [Article, Maker], price: Net, as-of: Date }
                     stock: 3
                     lead-days: 2
@@ -82,7 +83,7 @@ final class SpoiltCatalogue {
             map = folder.resolve("map");
             FolderFixture.aFolder().write(folder);
             sound = CatalogueReader.read(folder);
-            maps = new java.util.ArrayList<>();
+            maps = new ArrayList<>();
             for (String text : MAPS) {
                 Files.writeString(map, text);
                 maps.add(PriceListMapReader.read(map, sound));
