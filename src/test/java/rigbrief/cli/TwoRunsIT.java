@@ -156,7 +156,8 @@ class TwoRunsIT {
                         + supplier
                         + "\ncolumns: { id: id, price: price, stock: stock, lead-days: days }\n");
         StringBuilder list = new StringBuilder("id,price,stock,days\n");
-        parts().forEach(part -> list.append("%s,20.%02d,%d,2%n".formatted(part, stock, stock)));
+        int cents = stock % 100;
+        parts().forEach(part -> list.append("%s,20.%02d,%d,2%n".formatted(part, cents, stock)));
         Files.writeString(folder.resolve(supplier + ".list"), list);
     }
 
