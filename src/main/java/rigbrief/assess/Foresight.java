@@ -403,7 +403,7 @@ public final class Foresight {
         double cardW = it.build().has(Slot.GRAPHICS) ? it.build().graphics().boardPowerW() : 0;
         double sustainedW = it.build().processor().sustainedPowerW();
         double excessK =
-                ClimateModel.shelteredFlatOut(it, sustainedW, cardW, othersW, breath).excessK();
+                ClimateModel.shelteredExcessK(it, sustainedW, cardW, othersW, breath);
         if (Climate.decikelvin(excessK) > 0) {
             return Double.POSITIVE_INFINITY;
         }
