@@ -113,8 +113,7 @@ final class ClimateModel {
      */
     static double shelteredExcessK(
             Assessment it, double processorW, double cardW, double othersW, Breath breath) {
-        return FanSpeedSolver.flatOutExcessK(
-                shelteredCase(it, processorW, cardW, othersW, breath));
+        return FanSpeedSolver.flatOutExcessK(shelteredCase(it, processorW, cardW, othersW, breath));
     }
 
     private static CoolingCase shelteredCase(

@@ -109,8 +109,7 @@ public final class FanSpeedSolver {
      */
     public static double flatOutExcessK(CoolingCase it) {
         double inletC = inletC(it, 1);
-        return excessK(
-                it, processorC(it, inletC, 1), cardC(it, inletC, CardCooling.MOST_RATIO));
+        return excessK(it, processorC(it, inletC, 1), cardC(it, inletC, CardCooling.MOST_RATIO));
     }
 
     private static double processorC(CoolingCase it, double inletC, double coolerShare) {
