@@ -1,6 +1,7 @@
 package rigbrief.search;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
@@ -13,7 +14,6 @@ import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
 import rigbrief.brief.Brief;
 import rigbrief.goal.Goal;
-import rigbrief.part.Cooler;
 import rigbrief.part.Graphics;
 import rigbrief.part.Part;
 import rigbrief.part.Processor;
@@ -47,11 +47,29 @@ public final class Certifier {
     private static final int LOOKED_AT_EVERY = 16;
 
     /** How often a pair is looked at, each time closer, before it is explored. */
-    private static final int LOOKS = 3;
+    private static final int LOOKS = 4;
 
+    /**
+     * A look takes as long as the catalogue is large: so many steps' worth for every so many
+     * candidates, by how close it is. On a small catalogue it doesn't count.
+     */
+    private static final int CANDIDATES_A_STEP = 4_000;
+
+    private static final int[] EFFORT = {0, 0, 1, 2, 5};
+
+    /** How often, and with how much effort, to go straight for a first build. */
+    private static final int PLUNGES = 4;
+
+    private static final int PLUNGE = 300;
+    private static final int CANDIDATES_A_PLUNGE = 4;
+
+    private final Subspace undominated;
     private final Problem problem;
     private final Objective objective;
-    private long stepLimit;
+    private final int[] lookEffort;
+    private final int plungeEffort;
+    private long effortLimit;
+    private long effort;
     private final BooleanSupplier stop;
     private final List<Slot> order;
     private final RuleSchedule schedule;
@@ -64,9 +82,12 @@ public final class Certifier {
     private final Map<Outlook.Pair, long[][]> narrowed = new IdentityHashMap<>();
     private Candidate atRoot;
     private boolean rootStands;
+    private OpenSlots.BesideProcessor[] beside;
+    private double fixedBeside;
     private Standing best;
     private long steps;
     private long closeLooks;
+    private long groupLooks;
     private boolean interrupted;
     private boolean firstIsEnough;
     private Stairs stairs;
@@ -76,30 +97,45 @@ public final class Certifier {
     /**
      * A certifier.
      *
-     * @param stepLimit most nodes to visit
+     * @param whole the problem, with all its candidates
+     * @param stepLimit most nodes to visit; looks at pairs count as some where there are many parts
      * @param stop asked now and then; true ends the run early, with a true bound
      */
-    public Certifier(Problem problem, Objective objective, long stepLimit, BooleanSupplier stop) {
-        this(problem, objective, worths(objective, problem), stepLimit, stop);
+    public Certifier(Problem whole, Objective objective, long stepLimit, BooleanSupplier stop) {
+        this(whole, objective, worths(objective, whole), stepLimit, stop);
     }
 
     /** A certifier with the rates of exchange at which to bound utility. */
     Certifier(
-            Problem problem,
+            Problem whole,
             Objective objective,
             double[] worth,
             long stepLimit,
             BooleanSupplier stop) {
-        this.problem = problem;
+        this.undominated = whole.tables().undominated(whole);
+        this.problem = undominated.of(whole);
         this.objective = objective;
         this.order = SlotOrder.of(objective, problem.candidates());
-        this.stepLimit = stepLimit;
+        this.effortLimit = stepLimit;
+        int count = problem.candidates().count();
+        this.lookEffort =
+                Arrays.stream(EFFORT).map(each -> each * count / CANDIDATES_A_STEP).toArray();
+        this.plungeEffort = PLUNGE + count / CANDIDATES_A_PLUNGE;
         this.stop = stop;
         this.schedule = new RuleSchedule(problem.rules(), order);
         this.pairs = problem.tables().pairs(problem);
         this.outlook = problem.tables().outlook(problem);
         this.bounder = new Bounder(problem, objective, worth);
-        this.slots = new OpenSlots(problem, objective, order, worth, bounder.sets());
+        this.slots =
+                new OpenSlots(
+                        problem,
+                        objective,
+                        order,
+                        worth,
+                        bounder.sets(),
+                        objective.perPoint() == 0
+                                ? undominated.forMoney(problem)
+                                : problem.candidates().bySlot());
         this.unfinished = new Unfinished(problem.assessor());
     }
 
@@ -149,6 +185,9 @@ public final class Certifier {
     public Certificate run(Optional<Standing> incumbent) {
         best = incumbent.filter(Standing::sound).orElse(null);
         PriorityQueue<Top> queue = tops();
+        for (int i = 0; i < PLUNGES && best == null && !interrupted; i++) {
+            plunge(queue);
+        }
         double open = Double.NEGATIVE_INFINITY;
         while (!queue.isEmpty() && !interrupted) {
             Top top = queue.poll();
@@ -175,7 +214,7 @@ public final class Certifier {
 
     private void advance(Top top, PriorityQueue<Top> queue) {
         if (top.card == null) {
-            pair(top, queue);
+            halve(top, queue);
         } else if (top.looks < LOOKS) {
             look(top, queue);
         } else {
@@ -198,7 +237,7 @@ public final class Certifier {
      * @return whether nothing is left that could pass a step by so many points
      */
     boolean goOn(PriorityQueue<Top> left, long points, long moreSteps) {
-        stepLimit = steps + moreSteps;
+        effortLimit = effort + moreSteps;
         interrupted = false;
         while (!left.isEmpty() && left.peek().most >= points && !interrupted) {
             Top top = left.poll();
@@ -229,10 +268,38 @@ public final class Certifier {
     }
 
     /**
-     * A processor and a card, perhaps a board, with the best that any build around them reaches.
+     * Stays with the best processor until a first build is found, so that a search that is cut
+     * short has one.
+     */
+    private void plunge(PriorityQueue<Top> queue) {
+        PriorityQueue<Top> own = new PriorityQueue<>(queue.comparator());
+        if (!queue.isEmpty()) {
+            own.add(queue.poll());
+        }
+        long limit = effortLimit;
+        effortLimit = Math.min(limit, effort + plungeEffort);
+        while (best == null && !own.isEmpty() && !interrupted) {
+            Top top = own.poll();
+            advance(top, own);
+            if (interrupted) {
+                own.add(top); // What was cut short has to be looked at again.
+            }
+        }
+        effortLimit = limit;
+        interrupted =
+                effort >= limit
+                        || (interrupted && stop.getAsBoolean())
+                        || (firstIsEnough && best != null);
+        queue.addAll(own);
+    }
+
+    /**
+     * A processor and cards, then one card, perhaps a board, with the best that any build around
+     * them reaches.
      */
     static final class Top {
         private final Candidate processor;
+        private final CardGroup cards;
         private final Candidate card;
         private final Candidate board;
         private Bounder.Bound bound;
@@ -240,8 +307,17 @@ public final class Certifier {
         private double[][] lines;
         private double most;
 
+        Top(Candidate processor, CardGroup cards, Bounder.Bound bound) {
+            this.processor = processor;
+            this.cards = cards;
+            this.card = null;
+            this.board = null;
+            this.bound = bound;
+        }
+
         Top(Candidate processor, Candidate card, Candidate board, Bounder.Bound bound, int looks) {
             this.processor = processor;
+            this.cards = null;
             this.card = card;
             this.board = board;
             this.bound = bound;
@@ -257,14 +333,18 @@ public final class Certifier {
                                 .thenComparingDouble(top -> -top.bound.first())
                                 .thenComparingDouble(top -> -top.bound.second())
                                 .thenComparingInt(top -> top.processor.index())
+                                .thenComparingInt(top -> firstOf(top.cards))
                                 .thenComparingInt(top -> indexOf(top.card))
                                 .thenComparingInt(top -> indexOf(top.board)));
-        for (int p = 0; p < slots.table(0).size(); p++) {
+        CardGroup cards = slots.cards();
+        beside = new OpenSlots.BesideProcessor[slots.table(0).size()];
+        for (int p = 0; p < beside.length; p++) {
             Candidate processor = slots.table(0).candidate(p);
             forgetPair();
             Bounder.Bound bound = decideProcessor(processor) ? bound(1) : Bounder.IMPOSSIBLE;
             if (!beaten(bound)) {
-                add(queue, new Top(processor, null, null, bound, 0));
+                beside[p] = slots.besideProcessor();
+                add(queue, new Top(processor, cards, bound));
             }
             leave();
         }
@@ -287,24 +367,77 @@ public final class Certifier {
         queue.add(top);
     }
 
+    private void addGroup(PriorityQueue<Top> queue, Top top) {
+        if (stairs != null) {
+            OpenSlots.BesideProcessor others = beside[top.processor.index()];
+            top.most = Math.floor(top.bound.first() + CLOSE);
+            top.lines =
+                    bounder.lines(
+                            fixedBeside,
+                            others.spent(),
+                            slots.leastWith(),
+                            slots.netWith(),
+                            slots.aliveWith());
+        }
+        queue.add(top);
+    }
+
     private static int indexOf(Candidate candidate) {
         return candidate == null ? -1 : candidate.index();
     }
 
-    /** Splits a processor by the cards that go with it. */
-    private void pair(Top top, PriorityQueue<Top> queue) {
-        long[] row = pairs.row(top.processor, Slot.GRAPHICS);
-        for (int g = 0; g < slots.table(1).size() && !interrupted; g++) {
-            if (row == null || SlotTable.has(row, g)) {
-                Candidate card = slots.table(1).candidate(g);
-                Bounder.Bound bound = enter(top.processor, card, 0);
+    private static int firstOf(CardGroup cards) {
+        return cards == null ? -1 : cards.first();
+    }
+
+    /** Splits a processor's cards in two. */
+    private void halve(Top top, PriorityQueue<Top> queue) {
+        CardGroup[] some = top.cards.size() == 1 ? new CardGroup[] {top.cards} : top.cards.halves();
+        for (CardGroup cards : some) {
+            if (cards.size() == 1) {
+                pair(top.processor, cards.single(), queue);
+            } else {
+                Bounder.Bound bound = bound(top.processor, cards);
                 if (!beaten(bound)) {
-                    add(queue, new Top(top.processor, card, null, bound, 0));
+                    addGroup(queue, new Top(top.processor, cards, bound));
                 }
-                leave();
             }
-            interrupted = (g & ASKED_EVERY - 1) == 0 && stop.getAsBoolean();
         }
+        boolean asked = (++groupLooks & ASKED_EVERY - 1) == 0;
+        effort += asked ? 1 + lookEffort[LOOKS] : 0;
+        interrupted = effort >= effortLimit || (asked && stop.getAsBoolean());
+    }
+
+    private void pair(Candidate processor, Candidate card, PriorityQueue<Top> queue) {
+        long[] row = pairs.row(processor, Slot.GRAPHICS);
+        if (row == null || SlotTable.has(row, card.index())) {
+            Bounder.Bound bound = enter(processor, card, 1);
+            if (!beaten(bound)) {
+                add(queue, new Top(processor, card, null, bound, 1));
+            }
+            leave();
+        }
+    }
+
+    /** Bounds a processor with any card of a group. */
+    private Bounder.Bound bound(Candidate processor, CardGroup cards) {
+        forgetPair();
+        unfinished.decide(processor);
+        OpenSlots.BesideProcessor others = beside[processor.index()];
+        double reach = outlook.reach((Processor) processor.partOrNull(), cards);
+        unfinished.reach(Math.max(0, reach));
+        fixedBeside = bounder.fixed(unfinished, outlook.coupledPoints(unfinished), others.gained());
+        unfinished.undo(Slot.PROCESSOR);
+        if (reach < 0) {
+            return Bounder.IMPOSSIBLE;
+        }
+        return bounder.bound(
+                fixedBeside,
+                others.spent(),
+                slots.leastWith(),
+                slots.netWith(),
+                slots.lookAt(others, cards),
+                threshold());
     }
 
     /**
@@ -314,13 +447,19 @@ public final class Certifier {
     List<Bounder.Bound> boundsTowards(Standing known) {
         best = null;
         List<Bounder.Bound> bounds = new ArrayList<>();
-        Candidate processor = known.choices().get(Slot.PROCESSOR.ordinal());
-        Candidate card = known.choices().get(Slot.GRAPHICS.ordinal());
+        Candidate processor = here(known, Slot.PROCESSOR);
+        Candidate card = here(known, Slot.GRAPHICS);
+        if (beside == null) {
+            tops();
+        }
+        for (CardGroup group : slots.cards().towards(card)) {
+            bounds.add(bound(processor, group));
+        }
         for (int looks = 0; looks <= LOOKS; looks++) {
             bounds.add(enter(processor, card, looks));
         }
         for (int level = PAIR; level < LEVELS; level++) {
-            Candidate candidate = known.choices().get(order.get(level).ordinal());
+            Candidate candidate = here(known, order.get(level));
             bounds.add(
                     bounder.bound(
                             fixed[level],
@@ -339,6 +478,10 @@ public final class Certifier {
         return bounds;
     }
 
+    private Candidate here(Standing known, Slot slot) {
+        return undominated.here(known.choices().get(slot.ordinal()));
+    }
+
     private void look(Top top, PriorityQueue<Top> queue) {
         top.looks++;
         top.bound = enter(top.processor, top.card, top.looks);
@@ -346,10 +489,12 @@ public final class Certifier {
             add(queue, top);
         }
         leave();
+        effort += lookEffort[top.looks];
         interrupted =
-                top.looks == LOOKS
-                        && (++closeLooks & LOOKED_AT_EVERY - 1) == 0
-                        && stop.getAsBoolean();
+                effort >= effortLimit
+                        || (top.looks == LOOKS
+                                && (++closeLooks & LOOKED_AT_EVERY - 1) == 0
+                                && stop.getAsBoolean());
     }
 
     /** Splits a pair by boards, or decides everything else around a pair and a board. */
@@ -396,13 +541,24 @@ public final class Certifier {
         if (!stands || !slots.push(1, card)) {
             return Bounder.IMPOSSIBLE;
         }
-        if (looks > 0) {
+        if (looks == 1) {
+            double reach =
+                    outlook.reach((Processor) processor.partOrNull(), (Graphics) card.partOrNull());
+            if (reach < 0) {
+                return Bounder.IMPOSSIBLE;
+            }
+            unfinished.reach(reach);
+        } else if (looks > 1) {
             Processor p = (Processor) processor.partOrNull();
             Outlook.Pair pair = outlook.pair(p, (Graphics) card.partOrNull());
             if (pair.hopeless()) {
                 return Bounder.IMPOSSIBLE;
             }
             unfinished.pair(pair);
+            if (beaten(bound(PAIR))) {
+                return Bounder.IMPOSSIBLE;
+            }
+            slots.keepAlivePair();
             long[][] known = narrowed.get(pair);
             if (known != null) {
                 slots.restore(PAIR, known);
@@ -420,7 +576,7 @@ public final class Certifier {
                     && !outlook.sound().lookAtCases(unfinished)) {
                 return Bounder.IMPOSSIBLE;
             }
-            if (looks >= 2) {
+            if (looks >= 3) {
                 slots.reckonLosses(unfinished);
             }
             if (looks == LOOKS) {
@@ -434,6 +590,7 @@ public final class Certifier {
     }
 
     private void forgetPair() {
+        unfinished.reach(1);
         unfinished.pair(null);
         slots.withoutLosses();
     }
@@ -443,7 +600,7 @@ public final class Certifier {
         boolean entered = processor == atRoot;
         atRoot = processor;
         unfinished.decide(processor);
-        rootStands = entered ? rootStands : slots.push(0, processor);
+        rootStands = entered ? rootStands : slots.push(0, processor) && !beaten(bound(1));
         return rootStands;
     }
 
@@ -457,10 +614,7 @@ public final class Certifier {
     private boolean narrow(Processor processor, Graphics card, Outlook.Pair pair) {
         int cooler = order.indexOf(Slot.COOLER);
         int supply = order.indexOf(Slot.SUPPLY);
-        return slots.keep(
-                        PAIR,
-                        cooler,
-                        i -> outlook.sound().coolEnough(processor, (Cooler) part(cooler, i)))
+        return slots.keep(PAIR, cooler, i -> outlook.sound().coolEnough(processor)[i])
                 && slots.keep(
                         PAIR,
                         supply,
@@ -522,7 +676,8 @@ public final class Certifier {
 
     /** Counts a step; true when it was one too many. */
     private boolean counted() {
-        if (++steps >= stepLimit || ((steps & ASKED_EVERY - 1) == 0 && stop.getAsBoolean())) {
+        effort++;
+        if (effort >= effortLimit || ((++steps & ASKED_EVERY - 1) == 0 && stop.getAsBoolean())) {
             interrupted = true;
         }
         return interrupted;
@@ -637,14 +792,17 @@ public final class Certifier {
         if (stairs != null) {
             Standing found = problem.soundStanding(unfinished.choices(), null, objective);
             if (found != null) {
-                stairs.offer(found);
+                stairs.offer(undominated.original(found));
             }
             return;
         }
         Standing found = problem.soundStanding(unfinished.choices(), best, objective);
-        if (found != null && found.betterThan(best, objective)) {
-            best = found;
-            interrupted |= firstIsEnough;
+        if (found != null) {
+            Standing original = undominated.original(found);
+            if (original.betterThan(best, objective)) {
+                best = original;
+                interrupted |= firstIsEnough;
+            }
         }
     }
 
