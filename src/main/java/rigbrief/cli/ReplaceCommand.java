@@ -87,26 +87,46 @@ final class ReplaceCommand implements Callable<Integer> {
         KeptInputs.of(catalogue).and(against).refuse(out);
         InputFiles files = new InputFiles(console);
         Known known = files.known(catalogue);
-        Optional<BuildRecord> read = files.build(build, known);
+        if (!force || out == null || !BuildFile.isAt(build, out)) {
+            Optional<BuildRecord> read = files.build(build, known);
+            Optional<Known> newer = Optional.ofNullable(against).map(files::known);
+            files.refuseFaulty();
+            return answer(read.orElseThrow(), known.catalogue(), newer, this::write);
+        }
         Optional<Known> newer = Optional.ofNullable(against).map(files::known);
-        files.refuseFaulty();
-        Catalogue parts = known.catalogue();
-        BuildRecord filed = read.orElseThrow();
+        // From before it is read until it is written: what another run notes meanwhile waits.
+        try (BuildFile file = BuildFile.read(build, known, files)) {
+            return answer(file.record(), known.catalogue(), newer, file::replace);
+        }
+    }
+
+    /** Puts a build where it is wanted. */
+    @FunctionalInterface
+    private interface Filing {
+        void file(BuildRecord after) throws NotWritten;
+    }
+
+    private int answer(BuildRecord filed, Catalogue parts, Optional<Known> newer, Filing filing)
+            throws NotWritten {
         Trouble trouble = troubles.trouble(filed, parts);
         Disturbance disturbance = troubles.disturbance(parts);
         Catalogue today = newer.isEmpty() ? parts : newer(newer.get().catalogue(), filed, parts);
         console.progress("searching");
         return against != null && trouble.named().isEmpty()
-                ? watch(filed, today, disturbance)
-                : replace(filed, trouble, today, disturbance);
+                ? watch(filed, today, disturbance, filing)
+                : replace(filed, trouble, today, disturbance, filing);
     }
 
     private int replace(
-            BuildRecord filed, Trouble trouble, Catalogue today, Disturbance disturbance)
+            BuildRecord filed,
+            Trouble trouble,
+            Catalogue today,
+            Disturbance disturbance,
+            Filing filing)
             throws NotWritten {
         Replacement answer =
                 new Replacer(Limits.usual(), disturbance).replace(filed, trouble, today);
-        write(answer);
+        write(answer, filing);
         format.print(
                 console,
                 new ReplacementText(),
@@ -116,11 +136,11 @@ final class ReplaceCommand implements Callable<Integer> {
         return (answer.impossible() ? ExitStatus.BREAKS : ExitStatus.DONE).code();
     }
 
-    private int watch(BuildRecord filed, Catalogue today, Disturbance disturbance)
+    private int watch(BuildRecord filed, Catalogue today, Disturbance disturbance, Filing filing)
             throws NotWritten {
         Watch answer = new StockWatch(Limits.usual(), disturbance).watch(filed, today);
         if (out != null && answer.repair().isPresent()) {
-            write(answer.repair().get());
+            write(answer.repair().get(), filing);
         }
         format.print(
                 console,
@@ -147,7 +167,7 @@ final class ReplaceCommand implements Callable<Integer> {
         return today;
     }
 
-    private void write(Replacement answer) throws NotWritten {
+    private void write(Replacement answer, Filing filing) throws NotWritten {
         if (out == null || answer.impossible()) {
             return;
         }
@@ -156,8 +176,12 @@ final class ReplaceCommand implements Callable<Integer> {
                     "--way: found %d, expected 1 to %d, the ways there are"
                             .formatted(way, answer.ways().size()));
         }
+        filing.file(answer.ways().get(way - 1).record());
+    }
+
+    private void write(BuildRecord after) throws NotWritten {
         try {
-            SafeWriter.write(out, BuildWriter.write(answer.ways().get(way - 1).record()), force);
+            SafeWriter.write(out, BuildWriter.write(after), force);
         } catch (IOException e) {
             throw NotWritten.of(out, e, "choose another --out");
         }
