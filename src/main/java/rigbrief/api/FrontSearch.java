@@ -35,7 +35,7 @@ public final class FrontSearch {
                     hit[0] |= now;
                     return now;
                 };
-        List<FrontPoint> front = FrontFinder.find(answer.brief(), answer.catalogue(), STEPS, over);
+        List<FrontPoint> front = FrontFinder.find(answer, STEPS, over);
         List<Phrase> remarks = new ArrayList<>(answer.remarks());
         if (hit[0]) {
             remarks.add(Phrase.of("remark.front-time"));

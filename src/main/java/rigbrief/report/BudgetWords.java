@@ -2,6 +2,7 @@ package rigbrief.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import rigbrief.brief.Brief;
 import rigbrief.proposal.budget.Budget;
 import rigbrief.proposal.budget.FrontStep;
@@ -90,12 +91,18 @@ final class BudgetWords {
             Rate now = step.rates().get(i);
             double difference = now.value() - before.rates().get(i).value();
             if (Math.abs(difference) >= 0.5) {
-                words.add("%+.0f %s in %s".formatted(difference, now.unit(), now.title()));
+                words.add(
+                        String.format(
+                                Locale.ROOT,
+                                "%+.0f %s in %s",
+                                difference,
+                                now.unit(),
+                                now.title()));
             }
         }
         double quieter = step.noiseDba() - before.noiseDba();
         if (Math.abs(quieter) >= 0.5) {
-            words.add("%+.1f dB(A)".formatted(quieter));
+            words.add(String.format(Locale.ROOT, "%+.1f dB(A)", quieter));
         }
         return more(step.totalMinor() - before.totalMinor()) + ": " + String.join(", ", words);
     }

@@ -247,7 +247,11 @@ public final class Certifier {
                 left.add(top);
             }
         }
-        return left.isEmpty() || left.peek().most < points;
+        boolean done = left.isEmpty() || left.peek().most < points;
+        if (done && points <= 1) {
+            left.clear();
+        }
+        return done;
     }
 
     long steps() {

@@ -9,21 +9,26 @@ import java.util.function.BooleanSupplier;
  * Finds the whole front of money and utility in one walk, and proves it: the certifier with an
  * archive in place of one best build.
  *
- * <p>A branch is left when nothing in it can be above the archive at any total; what can be
- * farthest above it comes first, so that an interrupted walk has the least gaps. Source:
+ * <p>A branch is left when nothing in it can be above the archive at any total. Rounds go from
+ * coarse to fine: the first leaves whatever can be above it by less than a sixteenth of full
+ * utility, each next one half of that, and what can be farthest above comes first. So an
+ * interrupted walk leaves small gaps everywhere, and the fine rounds know a good archive. Source:
  * bi-objective branch and bound, e.g. F. Sourd and O. Spanjaard, INFORMS Journal on Computing
  * 20(3), 2008 (from memory).
  */
 public final class FrontCertifier {
+    /** The first round leaves gaps of this part of full utility, each round half as much. */
+    private static final long FIRST_DIVISOR = 16;
+
+    /** Below this part of full utility the last round leaves none. */
+    private static final long LAST_DIVISOR = 200;
+
     private final Archive archive;
     private final Stairs stairs;
     private final Certifier certifier;
     private final PriorityQueue<Certifier.Top> left;
     private final long finest;
     private long closeEnough;
-    static final long FIRST = Long.getLong("first", 16);
-    static final long RATIO = Long.getLong("ratio", 2);
-    static final long FINEST = Long.getLong("finest", 200);
 
     /**
      * A certifier that has not begun.
@@ -39,8 +44,8 @@ public final class FrontCertifier {
         this.certifier =
                 new Certifier(problem, Objective.mostUtility(), worths(problem, archive), 0, stop);
         this.left = certifier.passing(stairs);
-        this.closeEnough = Math.max(1, problem.mostPoints() / FIRST);
-        this.finest = problem.mostPoints() / FINEST;
+        this.closeEnough = Math.max(1, problem.mostPoints() / FIRST_DIVISOR);
+        this.finest = problem.mostPoints() / LAST_DIVISOR;
     }
 
     /**
@@ -68,7 +73,7 @@ public final class FrontCertifier {
             if (!certifier.goOn(left, closeEnough, end - certifier.steps())) {
                 return;
             }
-            closeEnough = closeEnough <= finest ? 1 : Math.max(1, closeEnough / RATIO);
+            closeEnough = closeEnough <= finest ? 1 : Math.max(1, closeEnough / 2);
         }
     }
 

@@ -73,9 +73,4 @@ final class Stairs {
     long points(int step) {
         return points[step];
     }
-
-    /** Most points known for so much money. */
-    long pointsAt(long totalMinor) {
-        return archive.pointsAt(totalMinor);
-    }
 }

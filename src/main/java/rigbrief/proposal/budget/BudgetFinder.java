@@ -39,6 +39,9 @@ public final class BudgetFinder {
     /** The least total of all musts is what all else is measured against: worth more steps. */
     private static final int MUSTS_FACTOR = 8;
 
+    /** One need alone leaves much to choose from, in steps that take little. */
+    private static final int ALONE_FACTOR = 2;
+
     private final BudgetLimits limits;
     private final BooleanSupplier stop;
     private final Progress progress;
@@ -129,7 +132,10 @@ public final class BudgetFinder {
                             solving.within(MUSTS_FACTOR * solving.steps())
                                     .least(needs.atAnyPrice(), List.of()));
             for (Need need : goals) {
-                asked.add(() -> solving.least(needs.alone(need), List.of()));
+                asked.add(
+                        () ->
+                                solving.within(ALONE_FACTOR * solving.steps())
+                                        .least(needs.alone(need), List.of()));
             }
             return asked;
         }

@@ -38,6 +38,7 @@ public final class SearchedFront implements FrontFinder {
     private final long stepLimit;
     private final BooleanSupplier stop;
     private long leastMinor;
+    private long mostPoints = Long.MAX_VALUE;
 
     /**
      * A search.
@@ -56,6 +57,12 @@ public final class SearchedFront implements FrontFinder {
         return this;
     }
 
+    /** The same search, but it is known already that no build has more points than this. */
+    public SearchedFront knowingMost(long points) {
+        mostPoints = points;
+        return this;
+    }
+
     @Override
     public Front find(SearchSpace space, long limitMinor, List<Standing> known) {
         return new Finding(space.within(limitMinor), known).run();
@@ -66,7 +73,7 @@ public final class SearchedFront implements FrontFinder {
         private final Archive archive = new Archive();
         private final ParetoClimb climb;
         private long least = leastMinor;
-        private long most = Long.MAX_VALUE;
+        private long most = mostPoints;
         private long steps;
 
         Finding(Problem problem, List<Standing> known) {
@@ -128,6 +135,9 @@ public final class SearchedFront implements FrontFinder {
         /** The dear end is what a client looks at first, and soon found by itself. */
         private void findMost() {
             List<Standing> known = archive.standings();
+            if (archive.pointsAt(problem.limitMinor()) >= most) {
+                return;
+            }
             Certificate certificate =
                     new Certifier(
                                     problem,
