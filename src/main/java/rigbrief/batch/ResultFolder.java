@@ -12,8 +12,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Stream;
+import rigbrief.file.BoundedBytes;
+import rigbrief.file.FileHold;
 import rigbrief.file.FileRefused;
 import rigbrief.file.SafeWriter;
 import rigbrief.file.Sha256;
@@ -28,6 +31,11 @@ import rigbrief.file.Sha256;
  */
 final class ResultFolder {
     private static final int MOST_TRIES = 1_000;
+
+    /** No result has a list or a file that comes near these; what is larger is somebody's own. */
+    private static final int MOST_LIST_BYTES = 1 << 20;
+
+    private static final int MOST_FILE_BYTES = 32 << 20;
 
     private final Path out;
     private final String name;
@@ -56,30 +64,55 @@ final class ResultFolder {
 
     /** The list of files in place; empty where there is none that can be read. */
     Optional<ResultList> list() throws IOException {
-        Path file = path().resolve(ResultList.FILE);
+        return list(path());
+    }
+
+    private static Optional<ResultList> list(Path folder) throws IOException {
+        Path file = folder.resolve(ResultList.FILE);
         return Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
-                ? ResultList.read(new String(Files.readAllBytes(file), StandardCharsets.UTF_8))
+                ? BoundedBytes.read(file, MOST_LIST_BYTES)
+                        .map(bytes -> new String(bytes, StandardCharsets.UTF_8))
+                        .flatMap(ResultList::read)
                 : Optional.empty();
     }
 
     /** What is there now. */
     State state() throws IOException {
-        if (!Files.exists(path(), LinkOption.NOFOLLOW_LINKS)) {
+        return state(path());
+    }
+
+    private static State state(Path folder) throws IOException {
+        if (!Files.exists(folder, LinkOption.NOFOLLOW_LINKS)) {
             return State.ABSENT;
         }
-        Optional<ResultList> list = list();
+        Optional<ResultList> list = list(folder);
         if (list.isEmpty()) {
             return State.FOREIGN;
         }
-        Map<String, String> found = new TreeMap<>();
-        for (Path entry : entries(path())) {
-            String file = entry.getFileName().toString();
-            if (!file.equals(ResultList.FILE)) {
-                boolean plain = Files.isRegularFile(entry, LinkOption.NOFOLLOW_LINKS);
-                found.put(file, plain ? Sha256.of(Files.readAllBytes(entry)) : "");
+        Set<String> found = new TreeSet<>();
+        for (Path entry : entries(folder)) {
+            found.add(entry.getFileName().toString());
+        }
+        found.remove(ResultList.FILE);
+        Map<String, String> digests = list.get().digests();
+        return found.equals(digests.keySet()) && areAsWritten(folder, digests)
+                ? State.WHOLE
+                : State.CHANGED;
+    }
+
+    /** Only files that the list names are read: what else lies there may be of any size. */
+    private static boolean areAsWritten(Path folder, Map<String, String> digests)
+            throws IOException {
+        for (Map.Entry<String, String> each : digests.entrySet()) {
+            Path file = folder.resolve(each.getKey());
+            if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
+                    || !BoundedBytes.read(file, MOST_FILE_BYTES)
+                            .map(Sha256::of)
+                            .equals(Optional.of(each.getValue()))) {
+                return false;
             }
         }
-        return found.equals(list.get().digests()) ? State.WHOLE : State.CHANGED;
+        return true;
     }
 
     /**
@@ -92,18 +125,35 @@ final class ResultFolder {
      */
     void write(Map<String, byte[]> files, String origin, Answered answered, boolean force)
             throws IOException {
+        refuse(state(), force);
+        Path part = beside("part");
+        try {
+            for (Map.Entry<String, byte[]> file : files.entrySet()) {
+                SafeWriter.write(part.resolve(file.getKey()), file.getValue(), false);
+            }
+            ResultList list = ResultList.of(origin, answered, files);
+            SafeWriter.write(part.resolve(ResultList.FILE), list.text(), false);
+            put(part, force);
+        } catch (IOException | RuntimeException failed) {
+            remove(part);
+            throw failed;
+        }
+    }
+
+    /** Others that have a result for this place wait, and find this one there. */
+    private void put(Path part, boolean force) throws IOException {
+        try (FileHold hold = FileHold.of(path())) {
+            hold.during(() -> putHeld(part, force));
+        }
+    }
+
+    private void putHeld(Path part, boolean force) throws IOException {
         State state = state();
         refuse(state, force);
-        Path part = beside("part");
-        for (Map.Entry<String, byte[]> file : files.entrySet()) {
-            SafeWriter.write(part.resolve(file.getKey()), file.getValue(), false);
-        }
-        ResultList list = ResultList.of(origin, answered, files);
-        SafeWriter.write(part.resolve(ResultList.FILE), list.text(), false);
         if (state == State.ABSENT) {
             moveIn(part);
         } else {
-            replace(part, list().map(old -> old.digests()).orElse(Map.of()));
+            replace(part, force);
         }
     }
 
@@ -117,6 +167,10 @@ final class ResultFolder {
             throw new FileRefused(
                     path() + ": found a file, expected a folder; choose another --out");
         }
+        refuseStrange(state, force);
+    }
+
+    private void refuseStrange(State state, boolean force) throws FileRefused {
         if (!force && (state == State.CHANGED || state == State.FOREIGN)) {
             throw new FileRefused(
                     path()
@@ -132,17 +186,24 @@ final class ResultFolder {
         try {
             Files.move(part, path(), StandardCopyOption.ATOMIC_MOVE);
         } catch (DirectoryNotEmptyException | FileAlreadyExistsException quicker) {
-            remove(part);
             throw new FileRefused(
-                    path() + ": found that another run wrote it meanwhile; run the command again");
+                    path() + ": found that somebody made it meanwhile; run the command again");
         }
     }
 
     /** Between the two moves there is no result: a run that is killed there is answered anew. */
-    private void replace(Path part, Map<String, String> known) throws IOException {
+    private void replace(Path part, boolean force) throws IOException {
         Path old = beside("old");
         Files.move(path(), old, StandardCopyOption.ATOMIC_MOVE);
-        moveIn(part);
+        Map<String, String> known = list(old).map(list -> list.digests()).orElse(Map.of());
+        try {
+            // What somebody changed in it since it was looked at shows now, and can't change more.
+            refuseStrange(state(old), force);
+            moveIn(part);
+        } catch (IOException failed) {
+            Files.move(old, path(), StandardCopyOption.ATOMIC_MOVE);
+            throw failed;
+        }
         for (Path entry : entries(old)) {
             String file = entry.getFileName().toString();
             Path place = path().resolve(file);
@@ -175,11 +236,14 @@ final class ResultFolder {
                 out + ": found too many unfinished folders, expected none; remove ." + name + ".*");
     }
 
-    private static void remove(Path folder) throws IOException {
-        for (Path entry : entries(folder)) {
-            Files.delete(entry);
+    /** Where it was moved into its place there is nothing left to remove. */
+    private static void remove(Path part) throws IOException {
+        if (Files.isDirectory(part, LinkOption.NOFOLLOW_LINKS)) {
+            for (Path entry : entries(part)) {
+                Files.delete(entry);
+            }
+            Files.delete(part);
         }
-        Files.delete(folder);
     }
 
     private static List<Path> entries(Path folder) throws IOException {

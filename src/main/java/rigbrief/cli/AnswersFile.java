@@ -6,7 +6,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import rigbrief.diagnostic.Quotation;
+import rigbrief.file.BoundedBytes;
 import rigbrief.file.SafeWriter;
 
 /**
@@ -17,8 +19,10 @@ import rigbrief.file.SafeWriter;
  */
 record AnswersFile(Path path) {
     private static final String ENDING = ".answers";
+    private static final String HEAD =
+            "# Answers of rigbrief intake so far; it takes them up again with --resume.";
     private static final String BETWEEN = " = ";
-    private static final long MOST_BYTES = 1_000_000;
+    private static final int MOST_BYTES = 1_000_000;
 
     /** The file that belongs to a brief. */
     static AnswersFile of(Path brief) {
@@ -30,18 +34,38 @@ record AnswersFile(Path path) {
         return Files.isRegularFile(path);
     }
 
+    /** Refuses a file of that name that nobody's answers are in: it would be written over. */
+    void refuseStrange() throws NotWritten {
+        try {
+            Optional<String> text = exists() ? text() : Optional.of("");
+            if (text.isEmpty() || !text.get().isEmpty() && !text.get().startsWith(HEAD)) {
+                throw new NotWritten(
+                        path
+                                + ": found a file that holds no answers, expected answers or none;"
+                                + " choose another --out, or move it");
+            }
+        } catch (IOException e) {
+            throw new NotWritten(
+                    path + ": can't be read (" + NotWritten.cause(e) + "); look at it");
+        }
+    }
+
     /** The answers in it, in their order; none where it can't be read. */
     Map<String, String> read() {
         Map<String, String> answers = new LinkedHashMap<>();
         try {
-            if (exists() && Files.size(path) <= MOST_BYTES) {
-                String text = new String(Files.readAllBytes(path), StandardCharsets.UTF_8);
-                text.lines().forEach(line -> add(answers, line));
+            if (exists()) {
+                text().ifPresent(text -> text.lines().forEach(line -> add(answers, line)));
             }
         } catch (IOException unreadable) {
             answers.clear();
         }
         return answers;
+    }
+
+    private Optional<String> text() throws IOException {
+        return BoundedBytes.read(path, MOST_BYTES)
+                .map(bytes -> new String(bytes, StandardCharsets.UTF_8));
     }
 
     private static void add(Map<String, String> answers, String line) {
@@ -54,7 +78,7 @@ record AnswersFile(Path path) {
     /** Keeps answers in the place of those kept before. */
     void write(Map<String, String> answers) throws NotWritten {
         StringBuilder text = new StringBuilder();
-        text.append("# Answers of rigbrief intake so far; it takes them up again with --resume.\n");
+        text.append(HEAD).append('\n');
         answers.forEach(
                 (id, answer) -> text.append(id).append(BETWEEN).append(answer).append('\n'));
         try {

@@ -3,6 +3,8 @@ package rigbrief.cli;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.Optional;
 import rigbrief.build.BuildRecord;
@@ -66,6 +68,18 @@ final class BuildFile implements AutoCloseable {
         } catch (BadInput | NotWritten | RuntimeException failed) {
             hold.close();
             throw failed;
+        }
+    }
+
+    /** Whether a place for output is the build file itself, and no link that leads to it. */
+    static boolean isAt(String name, Path out) {
+        try {
+            return !name.equals(InputFiles.STANDARD_INPUT)
+                    && Files.isRegularFile(out, LinkOption.NOFOLLOW_LINKS)
+                    && Path.of(name).toRealPath().equals(out.toRealPath());
+        } catch (IOException | InvalidPathException unreadable) {
+            // Whoever reads the build tells what is wrong with its name.
+            return false;
         }
     }
 

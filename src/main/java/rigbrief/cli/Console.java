@@ -149,6 +149,11 @@ public final class Console {
         out.print(result);
     }
 
+    /** Prints one line of a result, made safe: file names in it may hold anything. */
+    void line(String line) {
+        print(Quotation.visible(line) + "\n");
+    }
+
     /** Prints one line of remark, made safe. */
     void remark(String line) {
         endProgress();

@@ -92,14 +92,14 @@ final class IntakeCommand implements Callable<Integer> {
 
     private ExitStatus page(Catalogue parts) throws NotWritten {
         write(form, FormPage.write(parts, Words.of(language)));
-        console.print(
-                "%s: a page to send to the client, who sends the brief back.\n".formatted(form));
+        console.line("%s: a page to send to the client, who sends the brief back.".formatted(form));
         NextLine.print(console, "rigbrief propose BRIEF" + again());
         return ExitStatus.DONE;
     }
 
     private ExitStatus interview(Catalogue parts) throws Exception {
         AnswersFile kept = AnswersFile.of(out);
+        kept.refuseStrange();
         Interview interview =
                 new Interview(name(), parts, new LeanSearch(parts, LeanSearch.USUAL_STEPS));
         InterviewText text = new InterviewText(console.style(), Texts.of(language));
@@ -115,7 +115,7 @@ final class IntakeCommand implements Callable<Integer> {
         }
         write(out, BriefWriter.write(interview.brief()));
         kept.remove();
-        console.print(text.line("intake.written", out.toString()));
+        console.line(text.line("intake.written", out.toString()).strip());
         NextLine.print(console, "rigbrief propose " + ShellWord.of(out) + again());
         return ExitStatus.DONE;
     }
@@ -136,7 +136,7 @@ final class IntakeCommand implements Callable<Integer> {
             return;
         }
         int count = interview.resume(answers);
-        console.print(text.line("intake.taken-up", count, kept.path().toString()));
+        console.line(text.line("intake.taken-up", count, kept.path().toString()).strip());
     }
 
     private ExitStatus stopped(Interview interview, AnswersFile kept, InterviewText text) {

@@ -151,13 +151,13 @@ public final class FileHold implements AutoCloseable {
 
     /** Work on files. */
     @FunctionalInterface
-    interface Work {
+    public interface Work {
         /** Does it. */
         void run() throws IOException;
     }
 
     /** Works on several files under one hold, so that no other run comes between them. */
-    void during(Work work) throws IOException {
+    public void during(Work work) throws IOException {
         work.run();
     }
 

@@ -11,6 +11,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Arrays;
+import java.util.Optional;
 
 /**
  * Writes files whole: beside their place first, down to the disk, then moved into it in one step.
@@ -179,13 +180,13 @@ public final class SafeWriter {
     }
 
     private static void refuseChanged(Path named, Path target, byte[] before) throws IOException {
-        byte[] now;
+        Optional<byte[]> now;
         try {
-            now = Files.readAllBytes(target);
+            now = BoundedBytes.read(target, before.length);
         } catch (NoSuchFileException gone) {
             throw new FileRefused(named + ": found no file any more, expected it to stay; look");
         }
-        if (!Arrays.equals(now, before)) {
+        if (now.isEmpty() || !Arrays.equals(now.get(), before)) {
             throw new FileRefused(
                     named
                             + ": found that it was changed meanwhile, expected it as it was read;"

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.io.RandomAccessFile;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -14,6 +15,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import rigbrief.batch.ResultFolder.State;
 import rigbrief.file.FileRefused;
@@ -118,6 +120,30 @@ class ResultFolderTest {
         assertThat(folder.state()).isEqualTo(State.CHANGED);
     }
 
+    /** Three times the largest array that Java has: a reader without bounds ends in an error. */
+    @ParameterizedTest
+    @CsvSource({"desk.json, CHANGED", "notes, CHANGED", ResultList.FILE + ", FOREIGN"})
+    void a_file_of_gb_is_told_from_a_result_unread(String name, State state) throws IOException {
+        write("{}", false);
+        try (RandomAccessFile large = new RandomAccessFile(file(name).toFile(), "rw")) {
+            large.setLength(3L * Integer.MAX_VALUE);
+        }
+
+        assertThat(folder.state()).isEqualTo(state);
+        assertThatThrownBy(() -> write("new", false)).isInstanceOf(FileRefused.class);
+    }
+
+    @Test
+    void a_name_in_the_list_that_leads_elsewhere_is_no_whole_result() throws IOException {
+        write("{}", false);
+        Files.writeString(out.resolve("other"), "{}");
+        Path list = file(ResultList.FILE);
+        Files.writeString(list, Files.readString(list).replace("  desk.json", "  ../other"));
+        Files.delete(file("desk.json"));
+
+        assertThat(folder.state()).isEqualTo(State.CHANGED);
+    }
+
     @Test
     void a_folder_of_somebody_else_is_left_alone_and_keeps_its_files_when_forced()
             throws IOException {
@@ -151,5 +177,20 @@ class ResultFolderTest {
         write("{}", false);
 
         assertThat(folder.state()).isEqualTo(State.WHOLE);
+    }
+
+    @Test
+    void a_write_that_fails_leaves_what_was_there_and_nothing_beside_it() throws IOException {
+        write("old", false);
+        Map<String, byte[]> files = Map.of("x".repeat(300), new byte[0]);
+
+        assertThatThrownBy(() -> folder.write(files, "origin", ANSWERED, false))
+                .isInstanceOf(IOException.class);
+
+        assertThat(folder.state()).isEqualTo(State.WHOLE);
+        assertThat(file("desk.json")).hasContent("old");
+        try (Stream<Path> left = Files.list(out)) {
+            assertThat(left).containsExactly(out.resolve("desk"));
+        }
     }
 }

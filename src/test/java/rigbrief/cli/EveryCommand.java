@@ -8,10 +8,12 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import rigbrief.world.Effort;
 
 /**
  * Every command that prints or writes, run one after the other in a folder of its own, with all
@@ -93,7 +95,7 @@ final class EveryCommand {
                 rows.subList(half, rows.size()),
                 StandardOpenOption.APPEND);
         try (Remote remote = Remote.started(java, folder, List.of(), options)) {
-            for (String line : LINES) {
+            for (String line : lines()) {
                 List<String> words = List.of(line.split(" "));
                 remote.begin(
                         words.get(0),
@@ -107,6 +109,27 @@ final class EveryCommand {
             }
         }
         return new EveryCommand(folder);
+    }
+
+    /** In the long run every scenario is proposed for, too. */
+    private static List<String> lines() throws IOException {
+        List<String> lines = new ArrayList<>(LINES);
+        if (Effort.isLong()) {
+            try (Stream<Path> scenarios = Files.list(Path.of("scenarios"))) {
+                scenarios
+                        .map(Path::toString)
+                        .filter(name -> name.endsWith(".yaml"))
+                        .sorted()
+                        .map(
+                                name ->
+                                        name.replaceAll("\\W", "-")
+                                                + " propose "
+                                                + name
+                                                + " --format json")
+                        .forEach(lines::add);
+            }
+        }
+        return lines;
     }
 
     private static void copy(Path from, Path to) throws IOException {

@@ -3,6 +3,7 @@ package rigbrief.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.RandomAccessFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -11,9 +12,12 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import rigbrief.brief.Brief;
 import rigbrief.catalogue.Catalogue;
 import rigbrief.diagnostic.BadInput;
+import rigbrief.diagnostic.Quotation;
 import rigbrief.file.BriefReader;
 import rigbrief.file.CatalogueReader;
 
@@ -268,5 +272,53 @@ class IntakeCommandTest {
 
         assertThat(status).isEqualTo(ExitStatus.DONE);
         assertThat(captured.err()).contains("found no answers to go on from");
+    }
+
+    @Test
+    void a_file_in_the_place_of_the_answers_that_holds_none_is_left_alone() throws IOException {
+        Files.writeString(kept(), "questions = mine\n");
+
+        var captured = asked(DESK.subList(0, 3));
+        var status = captured.run("intake", "--out", out.toString());
+
+        assertThat(status).isEqualTo(ExitStatus.WRONG_USE);
+        assertThat(captured.err())
+                .contains(kept() + ": found a file that holds no answers, expected ");
+        assertThat(kept()).hasContent("questions = mine");
+    }
+
+    @Test
+    void a_file_of_gb_in_the_place_of_the_answers_is_left_alone_unread() throws IOException {
+        Files.writeString(
+                kept(), "# Answers of rigbrief intake so far; --resume.\nclient = Wren\n");
+        try (var large = new RandomAccessFile(kept().toFile(), "rw")) {
+            large.setLength(3L << 30);
+        }
+
+        var status = asked(DESK).run("intake", "--out", out.toString(), "--resume");
+
+        assertThat(status).isEqualTo(ExitStatus.WRONG_USE);
+        assertThat(kept()).hasSize(3L << 30);
+        assertThat(out).doesNotExist();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"a\u2066b\u200Fc", "a\u001B[2Jc", "a\nb"})
+    void a_name_that_would_act_on_a_terminal_is_printed_spelt_out(String odd) {
+        out = folder.resolve(odd + ".yaml");
+        var early = asked(DESK.subList(0, 12));
+        early.run("intake", "--out", out.toString());
+        var late = asked(DESK.subList(12, DESK.size()));
+        var page = new Captured();
+
+        var status = late.run("intake", "--out", out.toString(), "--resume");
+        page.run("intake", "--form", folder.resolve(odd + ".html").toString());
+
+        assertThat(status).isEqualTo(ExitStatus.DONE);
+        for (Captured captured : List.of(early, late, page)) {
+            assertThat(captured.out() + captured.err())
+                    .contains(Quotation.visible(odd))
+                    .doesNotContain(odd);
+        }
     }
 }

@@ -63,6 +63,7 @@ class OddCommandLinesTest {
 
     @AfterContainer
     static void close() throws IOException {
+        System.err.println(ordeal.countByStatus());
         ordeal.close();
         shop.remove();
     }

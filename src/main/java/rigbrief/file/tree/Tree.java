@@ -134,7 +134,8 @@ public final class Tree {
             String key = parser.currentName();
             JsonLocation place = parser.currentTokenLocation();
             if (entries.containsKey(key)) {
-                fault(key, key, "each key once", "put both values under one key");
+                String shown = key.isEmpty() ? "\"\"" : key;
+                fault(shown, key, "each key once", "put both values under one key");
             }
             parser.nextToken();
             entries.putIfAbsent(

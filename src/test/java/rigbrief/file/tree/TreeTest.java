@@ -3,6 +3,9 @@ package rigbrief.file.tree;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import rigbrief.diagnostic.Fault;
 import rigbrief.diagnostic.Faults;
 
 class TreeTest {
@@ -49,6 +52,20 @@ class TreeTest {
         Tree.read("f", "a: " + "[".repeat(49) + "]".repeat(49) + "\n", faults);
 
         assertThat(faults.all()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"\"\": 1\na: 2\n\"\": 3\n", "{\"\": 1, \"a\": 2,\n\n\"\": 3}"})
+    void an_empty_key_that_stands_twice_is_named_as_one(String text) {
+        Faults faults = new Faults();
+
+        Tree.read("f", text, faults);
+
+        assertThat(faults.all())
+                .extracting(Fault::text)
+                .containsExactly(
+                        "f:3:1: \"\": found nothing, expected each key once; put both values under"
+                                + " one key");
     }
 
     private static Node.Mapping read(String text) {
