@@ -23,6 +23,9 @@ public final class BudgetPage {
     private static final List<String> TERMS =
             List.of("need", "wishes-met", "ceiling", "front", "knee", "proof", "fps", "dba");
 
+    /** More rows than this are not read; the drawing and the CSV have every build. */
+    private static final int MOST_ROWS = 30;
+
     private final Budget budget;
     private final Brief brief;
     private final Words words;
@@ -215,14 +218,34 @@ public final class BudgetPage {
         model.put("frontProven", budget.frontProven());
         List<Map<String, Object>> steps = new ArrayList<>();
         FrontStep before = null;
-        for (FrontStep step : front) {
+        for (FrontStep step : shown(front)) {
             steps.add(step(before, step));
             before = step;
         }
         model.put("steps", steps);
+        model.put("found", front.size());
         if (front.size() > 1) {
             chart(model);
         }
+    }
+
+    /** The ends, the knee, and between them what is far enough apart to be worth a row. */
+    private static List<FrontStep> shown(List<FrontStep> front) {
+        if (front.size() <= MOST_ROWS) {
+            return front;
+        }
+        FrontStep last = front.get(front.size() - 1);
+        double apart = (last.utility() - front.get(0).utility()) / (MOST_ROWS - 2);
+        List<FrontStep> shown = new ArrayList<>();
+        for (FrontStep step : front) {
+            boolean far =
+                    shown.isEmpty()
+                            || step.utility() - shown.get(shown.size() - 1).utility() >= apart;
+            if (far || step.knee() || step == last) {
+                shown.add(step);
+            }
+        }
+        return shown;
     }
 
     private Map<String, Object> step(FrontStep before, FrontStep step) {

@@ -68,21 +68,21 @@ public final class FamilyRule implements Rule {
             return Finding.MET;
         }
         if (board.firmwareWithoutProcessor()) {
-            return Finding.caution(() -> Phrase.of("finding.family.bare", update(board, support)));
+            return Finding.caution(() -> Phrase.of("finding.family.bare", update(it, support)));
         }
         if (it.brief().place().helperProcessor()) {
-            return Finding.caution(
-                    () -> Phrase.of("finding.family.helper", update(board, support)));
+            return Finding.caution(() -> Phrase.of("finding.family.helper", update(it, support)));
         }
-        return Finding.breach(1, () -> Phrase.of("finding.family.older", update(board, support)));
+        return Finding.breach(1, () -> Phrase.of("finding.family.older", update(it, support)));
     }
 
-    private static Phrase update(Board board, FamilySupport support) {
+    private static Phrase update(Assessment it, FamilySupport support) {
+        Board board = it.build().board();
         return Phrase.of(
                 "finding.family.update",
                 board.name(),
                 board.shippedFirmware(),
-                support.family(),
+                it.build().processor().name(),
                 support.firmware());
     }
 }

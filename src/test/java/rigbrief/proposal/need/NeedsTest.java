@@ -36,8 +36,8 @@ class NeedsTest {
                 .extracting(Need::name)
                 .containsExactly(
                         "ceiling EUR 2450.00",
-                        "Harbour of Glass: average 72 fps, 1 % low 48 fps",
-                        "Kiln Drafting: within 90 s",
+                        "Harbour of Glass, average 72 fps, 1 % low 48 fps",
+                        "Kiln Drafting, within 90 s",
                         "lighting none",
                         "noise at most 38 dB(A)",
                         "memory at least 32 GB",
@@ -50,8 +50,8 @@ class NeedsTest {
         assertThat(needs.wishes())
                 .extracting(Need::name)
                 .containsExactly(
-                        "Harbour of Glass: average 100 fps",
-                        "Kiln Drafting: within 50 s",
+                        "Harbour of Glass, average 100 fps",
+                        "Kiln Drafting, within 50 s",
                         "colour white",
                         "noise at most 32 dB(A)");
     }

@@ -52,7 +52,7 @@ class FamilyRuleTest {
 
         assertThat(finding)
                 .isBreachOf(1)
-                .saying("knows heron from 1.21 on")
+                .saying("knows Ashgrove model processor-1 from 1.21 on")
                 .saying("can't do without");
     }
 
