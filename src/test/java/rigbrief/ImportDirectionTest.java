@@ -63,7 +63,8 @@ class ImportDirectionTest {
         MAY_IMPORT.put("audit", valuesAnd("model", "rule", "goal", "assess"));
         MAY_IMPORT.put("explain", valuesAnd("model", "rule", "goal", "assess"));
         MAY_IMPORT.put(
-                "proposal", valuesAnd("search", "presolve", "audit", "rule", "goal", "assess"));
+                "proposal",
+                valuesAnd("search", "presolve", "audit", "explain", "rule", "goal", "assess"));
         MAY_IMPORT.put("measurement", valuesAnd("model", "assess"));
         MAY_IMPORT.put(
                 "assembly",

@@ -13,7 +13,7 @@ import rigbrief.wording.Phrase;
 /** Fills an answer's front, for pages that let a reader walk along it. */
 public final class FrontSearch {
     /** Steps of the certifier for the whole front; what a page needs is points, not proofs. */
-    private static final long STEPS = 10_000;
+    private static final long STEPS = 2_000;
 
     private FrontSearch() {}
 

@@ -1,7 +1,10 @@
 package rigbrief.assess;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeSet;
 import rigbrief.assess.PowerModel.Draw;
 import rigbrief.assess.SpeedModel.Rig;
@@ -41,6 +44,7 @@ public final class Foresight {
     private final Drive fastest;
     private final Drive slowest;
     private final List<Supply> supplies;
+    private final Map<Processor, List<Integer>> reachable = new IdentityHashMap<>();
     private final double leastOthersW;
     private final double leastOthersIdleW;
 
@@ -62,7 +66,7 @@ public final class Foresight {
         this.rates = new TreeSet<>(rates);
         this.fastest = fastest;
         this.slowest = slowest;
-        this.supplies = List.copyOf(supplies);
+        this.supplies = unlike(supplies);
         this.leastOthersW =
                 TypicalDraw.BOARD_LOAD_W
                         + TypicalDraw.MODULE_LOAD_W
@@ -72,6 +76,15 @@ public final class Foresight {
                 TypicalDraw.BOARD_IDLE_W
                         + TypicalDraw.MODULE_IDLE_W
                         + TypicalDraw.SATA_DRIVE_IDLE_W;
+    }
+
+    /** One supply of each rating and efficiency: the mains can't tell more of them apart. */
+    private static List<Supply> unlike(List<Supply> supplies) {
+        Map<List<Object>, Supply> unlike = new LinkedHashMap<>();
+        for (Supply supply : supplies) {
+            unlike.putIfAbsent(List.of(supply.watts(), supply.efficiency()), supply);
+        }
+        return List.copyOf(unlike.values());
     }
 
     /**
@@ -215,13 +228,26 @@ public final class Foresight {
                 Math.max(0, othersW(alone, false) - othersW(nothing, false)));
     }
 
+    /** Predictions for a processor and a card, null for none, at the best memory and drive. */
+    public List<Prediction> best(Processor processor, Graphics graphics) {
+        List<Integer> reachable = reachable(processor);
+        int most = reachable.get(reachable.size() - 1);
+        return assessor.speed()
+                .predictions(new Rig(processor, graphics, most, (int) PLENTY_GB, fastest));
+    }
+
+    /** The same for a processor and whatever draws such a picture. */
+    public List<Prediction> best(Processor processor, MachineRates.Picture picture) {
+        List<Integer> reachable = reachable(processor);
+        int most = reachable.get(reachable.size() - 1);
+        Rig rig = new Rig(processor, null, most, (int) PLENTY_GB, fastest);
+        return assessor.speed().predictions(MachineRates.of(rig).with(picture));
+    }
+
     /** The bounds for a processor and a card, null for none. */
     public Pair pair(Processor processor, Graphics graphics) {
         List<Integer> reachable = reachable(processor);
-        int most = reachable.get(reachable.size() - 1);
-        List<Prediction> best =
-                assessor.speed()
-                        .predictions(new Rig(processor, graphics, most, (int) PLENTY_GB, fastest));
+        List<Prediction> best = best(processor, graphics);
         double sustained = processor.sustainedPowerW();
         double board = graphics == null ? 0 : graphics.boardPowerW();
         double processorW = Double.MAX_VALUE;
@@ -253,6 +279,10 @@ public final class Foresight {
 
     /** Rates a processor can see, lowest first, each also halved for a single module. */
     private List<Integer> reachable(Processor processor) {
+        return reachable.computeIfAbsent(processor, this::computeReachable);
+    }
+
+    private List<Integer> computeReachable(Processor processor) {
         int most = 0;
         for (var rate : processor.memory()) {
             most = Math.max(most, rate.mts());

@@ -35,8 +35,7 @@ final class FramePredictor {
         this.frames = frames;
     }
 
-    Prediction predict(Rig rig) {
-        MachineRates machine = MachineRates.of(rig);
+    Prediction predict(MachineRates machine) {
         FrameLoad load = load(machine);
         return predict(FrameModel.scenes(frames, load, machine), load.vramGb());
     }

@@ -48,6 +48,30 @@ public record MachineRates(
             boolean upscales,
             double linkS,
             double overflowTimes) {
+        /** What a card draws with on the planned link. */
+        public static Picture of(Graphics card) {
+            return new Picture(
+                    card.tflops(),
+                    card.bandwidthGbs(),
+                    card.rayRate(),
+                    card.vramGb(),
+                    card.upscaling().isPresent(),
+                    0,
+                    1);
+        }
+
+        /** The better of two in everything. */
+        public Picture atLeast(Picture other) {
+            return new Picture(
+                    Math.max(tflops, other.tflops),
+                    Math.max(bandwidthGbs, other.bandwidthGbs),
+                    Math.max(rayRate, other.rayRate),
+                    Math.max(vramGb, other.vramGb),
+                    upscales || other.upscales,
+                    Math.min(linkS, other.linkS),
+                    Math.min(overflowTimes, other.overflowTimes));
+        }
+
         /** The same with arithmetic and rays at another pace. */
         public Picture paced(double factor) {
             return new Picture(
@@ -83,18 +107,7 @@ public record MachineRates(
     }
 
     static MachineRates of(Rig rig) {
-        return of(rig, rig.graphics() == null ? ownPicture(rig) : cardPicture(rig.graphics()));
-    }
-
-    private static Picture cardPicture(Graphics card) {
-        return new Picture(
-                card.tflops(),
-                card.bandwidthGbs(),
-                card.rayRate(),
-                card.vramGb(),
-                card.upscaling().isPresent(),
-                0,
-                1);
+        return of(rig, rig.graphics() == null ? ownPicture(rig) : Picture.of(rig.graphics()));
     }
 
     private static Picture ownPicture(Rig rig) {

@@ -59,7 +59,10 @@ final class SpeedModel {
         Prediction[] frames = frames(rig);
         List<Prediction> predictions = new ArrayList<>(frames.length);
         for (int i = 0; i < frames.length; i++) {
-            predictions.add(frames[i] != null ? frames[i] : unframed(demand.uses().get(i), rig));
+            predictions.add(
+                    frames[i] != null
+                            ? frames[i]
+                            : unframed(demand.uses().get(i), MachineRates.of(rig)));
         }
         return predictions;
     }
@@ -75,7 +78,7 @@ final class SpeedModel {
             for (int i = 0; i < known.length; i++) {
                 Use use = demand.uses().get(i);
                 if (use.workload() instanceof FrameRate frames) {
-                    known[i] = new FramePredictor(brief, use, frames).predict(rig);
+                    known[i] = new FramePredictor(brief, use, frames).predict(MachineRates.of(rig));
                 }
             }
             framesKnown.put(key, known);
@@ -83,9 +86,21 @@ final class SpeedModel {
         return known;
     }
 
-    private Prediction unframed(Use use, Rig rig) {
+    /** The predictions for the rates of a machine, in the brief's order. */
+    public List<Prediction> predictions(MachineRates machine) {
+        List<Prediction> predictions = new ArrayList<>(demand.uses().size());
+        for (Use use : demand.uses()) {
+            predictions.add(
+                    use.workload() instanceof FrameRate frames
+                            ? new FramePredictor(brief, use, frames).predict(machine)
+                            : unframed(use, machine));
+        }
+        return predictions;
+    }
+
+    private Prediction unframed(Use use, MachineRates machine) {
         if (use.workload() instanceof TaskTime task) {
-            return new TaskPredictor(brief, use, task).predict(rig);
+            return new TaskPredictor(brief, use, task).predict(machine);
         }
         Capacity capacity = (Capacity) use.workload();
         return new Prediction(

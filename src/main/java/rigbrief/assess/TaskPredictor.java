@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import rigbrief.assess.Demand.Use;
 import rigbrief.assess.Promise.Measure;
-import rigbrief.assess.SpeedModel.Rig;
 import rigbrief.brief.Brief;
 import rigbrief.brief.WorkloadNeed.Target;
 import rigbrief.catalogue.TaskTime;
@@ -25,8 +24,8 @@ final class TaskPredictor {
         this.task = task;
     }
 
-    Prediction predict(Rig rig) {
-        TaskModel.Stages stages = TaskModel.stages(task, MachineRates.of(rig));
+    Prediction predict(MachineRates machine) {
+        TaskModel.Stages stages = TaskModel.stages(task, machine);
         double seconds = stages.seconds();
         if (!Double.isFinite(seconds)) {
             return prediction(Double.MAX_VALUE / 1e6, 0, 0);

@@ -23,6 +23,15 @@ public final class Workings {
     /** Memory that the system and what runs unseen take, in GB. Common practice. */
     public static final double SYSTEM_MEMORY_GB = DemandModel.SYSTEM_MEMORY_GB;
 
+    /** Drive space that the system takes, in GB. Common practice. */
+    public static final double SYSTEM_DISK_GB = DemandModel.SYSTEM_DISK_GB;
+
+    /** Share of a drive that data may fill. Common practice. */
+    public static final double FILLED_SHARE = DemandModel.FILLED_SHARE;
+
+    /** How busy one thread at work makes the processor as a whole. Common practice. */
+    public static final double ONE_THREAD_USE = FramePredictor.ONE_THREAD_USE;
+
     /** Share of the time the processor works when the brief names no workload. Common practice. */
     public static final double OFFICE_PROCESSOR_USE = PowerModel.OFFICE_PROCESSOR_USE;
 

@@ -25,7 +25,6 @@ import rigbrief.proposal.budget.BudgetFinder;
 import rigbrief.proposal.budget.BudgetLimits;
 import rigbrief.proposal.need.Need;
 import rigbrief.proposal.need.Needs;
-import rigbrief.report.Report;
 
 /** Tells what the goals of a brief cost. */
 @Command(
@@ -57,6 +56,8 @@ final class BudgetCommand implements Callable<Integer> {
             description =
                     "Needs to look at, such as noise, memory or the id of a workload. Default: all.")
     private List<String> wanted = new ArrayList<>();
+
+    @Mixin private LanguageOption language;
 
     @Option(
             names = "--format",
@@ -111,8 +112,12 @@ final class BudgetCommand implements Callable<Integer> {
     }
 
     private void print(Budget budget) throws NotWritten {
-        Report<Budget> report = format.report(unicode(System.getenv()));
-        String text = report.write(budget, out == null ? console.style() : console.style().plain());
+        String text =
+                format.write(
+                        budget,
+                        unicode(System.getenv()),
+                        out == null ? console.style() : console.style().plain(),
+                        language.words(budget.brief()));
         if (out == null) {
             console.print(text);
         } else {

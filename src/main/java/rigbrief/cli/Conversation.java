@@ -11,12 +11,10 @@ import rigbrief.intake.Least;
 import rigbrief.intake.NotUnderstood;
 import rigbrief.intake.Question;
 import rigbrief.report.InterviewText;
+import rigbrief.wording.Phrase;
 
 /** Puts the questions of an interview and hands the answers in, keeping each as it is given. */
 final class Conversation {
-    /** Takes the last answer back. */
-    static final String BACK = "back";
-
     private static final String EXPLAIN = "?";
     private static final String STREAM = "-";
 
@@ -27,12 +25,17 @@ final class Conversation {
     private final InterviewText text;
     private Optional<Least> least = Optional.empty();
 
-    Conversation(Console console, Interview interview, AnswerSource answers, AnswersFile kept) {
+    Conversation(
+            Console console,
+            Interview interview,
+            AnswerSource answers,
+            AnswersFile kept,
+            InterviewText text) {
         this.console = console;
         this.interview = interview;
         this.answers = answers;
         this.kept = kept;
-        this.text = new InterviewText(console.style());
+        this.text = text;
     }
 
     /**
@@ -86,7 +89,7 @@ final class Conversation {
         String word = line.strip().toLowerCase(Locale.ROOT);
         if (word.equals(EXPLAIN)) {
             console.print(text.explanation(question));
-        } else if (word.equals(BACK)) {
+        } else if (InterviewText.isBack(word)) {
             back();
         } else {
             answer(question, line);
@@ -95,7 +98,7 @@ final class Conversation {
 
     private void back() throws NotWritten {
         if (!interview.back()) {
-            console.print(text.refusal("This is the first question."));
+            console.print(text.refusal(Phrase.of("intake.first")));
         }
         keep();
         least = reckoned();
@@ -121,9 +124,9 @@ final class Conversation {
      */
     private void refuse(Question question, String line, NotUnderstood refused) throws BadInput {
         if (!answers.canBeAskedAgain()) {
-            throw fault(question, line, refused.expected(), refused.advice());
+            throw fault(question, line, refused.expected().toString(), refused.advice().toString());
         }
-        console.print(text.refusal(refused.getMessage()));
+        console.print(text.refusal(refused.told()));
     }
 
     private void keep() throws NotWritten {
@@ -131,7 +134,7 @@ final class Conversation {
     }
 
     private Optional<Least> reckoned() {
-        console.progress("reckoning the least money");
+        console.progress(text.reckoning());
         Optional<Least> now = interview.least();
         console.print("");
         return now;

@@ -1,5 +1,6 @@
 package rigbrief.cli;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -18,6 +19,11 @@ import rigbrief.diagnostic.Quotation;
 import rigbrief.explain.Explainers;
 import rigbrief.explain.Explanation;
 import rigbrief.explain.Topic;
+import rigbrief.proposal.account.Accounts;
+import rigbrief.proposal.account.ReplacementAccount;
+import rigbrief.proposal.replace.Limits;
+import rigbrief.proposal.replace.Replacer;
+import rigbrief.proposal.replace.Trouble;
 import rigbrief.report.ExplanationAnswer;
 import rigbrief.report.ExplanationJson;
 import rigbrief.report.ExplanationText;
@@ -51,6 +57,7 @@ final class ExplainCommand implements Callable<Integer> {
             description = "Brief to judge by. Default: the one in the build file, or none.")
     private String brief;
 
+    @Mixin private TroubleOptions troubles;
     @Mixin private CatalogueOption catalogue;
     @Mixin private FormatOption format;
 
@@ -64,12 +71,43 @@ final class ExplainCommand implements Callable<Integer> {
         Catalogue parts = read.parts();
         BuildRecord filed = read.filed();
         Brief wanted = read.brief();
-        List<Topic> topics = Explainers.topics(wanted, parts, filed.build());
+        List<Topic> topics = new ArrayList<>(Explainers.topics(wanted, parts, filed.build()));
+        int told = topics.size();
+        topics.addAll(Accounts.topics(wanted, parts, answering(filed, wanted)));
+        if (troubles.named()) {
+            topics.addAll(replacement(filed, wanted, parts));
+        }
+        if (number != null
+                && topics.subList(told, topics.size()).stream()
+                        .anyMatch(topic -> topic.name().equals(number))) {
+            console.progress("searching");
+        }
         Optional<Explanation> explanation =
                 number == null ? Optional.empty() : Optional.of(named(topics));
         ExplanationAnswer answer = new ExplanationAnswer(build, wanted.name(), topics, explanation);
         format.print(console, new ExplanationText(), new ExplanationJson(), answer, next(topics));
         return ExitStatus.DONE.code();
+    }
+
+    /** A brief that is named counts as the one that the build answers. */
+    private BuildRecord answering(BuildRecord filed, Brief wanted) {
+        return brief == null
+                ? filed
+                : new BuildRecord(
+                        Optional.of(wanted),
+                        filed.tier(),
+                        filed.catalogueName(),
+                        filed.catalogueDigest(),
+                        filed.lines(),
+                        filed.aside(),
+                        filed.history());
+    }
+
+    private List<Topic> replacement(BuildRecord filed, Brief wanted, Catalogue parts) {
+        Trouble trouble = troubles.trouble(filed, parts);
+        Replacer replacer = new Replacer(Limits.usual(), troubles.disturbance(parts));
+        return new ReplacementAccount(wanted, () -> replacer.replace(filed, trouble, parts))
+                .topics();
     }
 
     private Explanation named(List<Topic> topics) {
@@ -94,7 +132,11 @@ final class ExplainCommand implements Callable<Integer> {
     private String next(List<Topic> topics) {
         String again = ShellWord.of(build) + by() + catalogue.repeated();
         return number == null
-                ? "rigbrief explain " + again + " --number " + topics.get(0).name()
+                ? "rigbrief explain "
+                        + again
+                        + troubles.asked()
+                        + " --number "
+                        + topics.get(0).name()
                 : "rigbrief audit " + again;
     }
 

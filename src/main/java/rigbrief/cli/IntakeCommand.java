@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -16,6 +17,8 @@ import rigbrief.intake.Interview;
 import rigbrief.intake.LeanSearch;
 import rigbrief.report.InterviewText;
 import rigbrief.report.page.FormPage;
+import rigbrief.report.page.Words;
+import rigbrief.wording.Texts;
 
 /** Asks a client in plain words and writes a brief. */
 @Command(
@@ -45,6 +48,15 @@ final class IntakeCommand implements Callable<Integer> {
             description = "Goes on from the answers that an interrupted run kept.")
     private boolean resume;
 
+    @Option(
+            names = "--language",
+            paramLabel = "LANGUAGE",
+            converter = LanguageOption.Known.class,
+            description =
+                    "Language of the questions or the page: en, de. Default: en. The brief is the"
+                            + " same for the same answers.")
+    private Locale language = Locale.ENGLISH;
+
     @Option(names = "--force", description = "Overwrites a file that is there.")
     private boolean force;
 
@@ -62,6 +74,12 @@ final class IntakeCommand implements Callable<Integer> {
         return (form == null ? interview(parts) : page(parts)).code();
     }
 
+    /** The options that the next command needs as well. */
+    private String again() {
+        boolean english = language.equals(Locale.ENGLISH);
+        return (english ? "" : " --language " + language) + catalogue.repeated();
+    }
+
     private void refuseIfTaken(Path file) throws NotWritten {
         if (file.getFileName() == null || Files.isDirectory(file)) {
             throw new NotWritten(file + ": found a folder, expected a file name; choose another");
@@ -73,9 +91,9 @@ final class IntakeCommand implements Callable<Integer> {
     }
 
     private ExitStatus page(Catalogue parts) throws NotWritten {
-        write(form, FormPage.write(parts));
+        write(form, FormPage.write(parts, Words.of(language)));
         console.line("%s: a page to send to the client, who sends the brief back.".formatted(form));
-        NextLine.print(console, "rigbrief propose BRIEF" + catalogue.repeated());
+        NextLine.print(console, "rigbrief propose BRIEF" + again());
         return ExitStatus.DONE;
     }
 
@@ -84,23 +102,26 @@ final class IntakeCommand implements Callable<Integer> {
         kept.refuseStrange();
         Interview interview =
                 new Interview(name(), parts, new LeanSearch(parts, LeanSearch.USUAL_STEPS));
-        console.print(new InterviewText(console.style()).welcome(out.toString()));
-        takeUp(interview, kept);
+        InterviewText text = new InterviewText(console.style(), Texts.of(language));
+        console.print(text.welcome(out.toString()));
+        takeUp(interview, kept, text);
         try (AnswerSource answers =
-                console.interactive() ? TerminalAnswers.ofProcess() : new PipedAnswers(console)) {
-            if (!new Conversation(console, interview, answers, kept).hold()) {
-                return stopped(interview, kept);
+                console.interactive()
+                        ? TerminalAnswers.ofProcess(text)
+                        : new PipedAnswers(console)) {
+            if (!new Conversation(console, interview, answers, kept, text).hold()) {
+                return stopped(interview, kept, text);
             }
         }
         write(out, BriefWriter.write(interview.brief()));
         kept.remove();
-        console.line("Written: %s".formatted(out));
-        NextLine.print(console, "rigbrief propose " + ShellWord.of(out) + catalogue.repeated());
+        console.line(text.line("intake.written", out.toString()).strip());
+        NextLine.print(console, "rigbrief propose " + ShellWord.of(out) + again());
         return ExitStatus.DONE;
     }
 
     /** At a terminal kept answers are taken up in any case: going back undoes them. */
-    private void takeUp(Interview interview, AnswersFile kept) {
+    private void takeUp(Interview interview, AnswersFile kept, InterviewText text) {
         Map<String, String> answers = kept.read();
         if (answers.isEmpty()) {
             if (resume) {
@@ -115,19 +136,14 @@ final class IntakeCommand implements Callable<Integer> {
             return;
         }
         int count = interview.resume(answers);
-        console.line(
-                "%d %s taken up from %s."
-                        .formatted(count, count == 1 ? "answer" : "answers", kept.path()));
+        console.line(text.line("intake.taken-up", count, kept.path().toString()).strip());
     }
 
-    private ExitStatus stopped(Interview interview, AnswersFile kept) {
+    private ExitStatus stopped(Interview interview, AnswersFile kept, InterviewText text) {
         int count = interview.answers().size();
+        console.remark(text.line("intake.stopped", count, kept.path().toString()).strip());
         console.remark(
-                "Stopped; %d %s kept in %s."
-                        .formatted(count, count == 1 ? "answer is" : "answers are", kept.path()));
-        console.remark(
-                "Next: rigbrief intake --out %s --resume%s"
-                        .formatted(ShellWord.of(out), catalogue.repeated()));
+                "Next: rigbrief intake --out %s --resume%s".formatted(ShellWord.of(out), again()));
         return ExitStatus.BAD_INPUT;
     }
 

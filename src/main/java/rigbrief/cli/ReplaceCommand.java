@@ -2,13 +2,8 @@ package rigbrief.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -19,10 +14,8 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import rigbrief.brief.Brief;
 import rigbrief.brief.WorkloadNeed;
-import rigbrief.build.BuildLine;
 import rigbrief.build.BuildRecord;
 import rigbrief.catalogue.Catalogue;
-import rigbrief.diagnostic.Nearest;
 import rigbrief.diagnostic.Quotation;
 import rigbrief.file.BuildWriter;
 import rigbrief.file.Known;
@@ -34,7 +27,6 @@ import rigbrief.proposal.replace.Replacer;
 import rigbrief.proposal.replace.StockWatch;
 import rigbrief.proposal.replace.Trouble;
 import rigbrief.proposal.replace.Watch;
-import rigbrief.quantity.Money;
 import rigbrief.report.ReplacementAnswer;
 import rigbrief.report.ReplacementJson;
 import rigbrief.report.ReplacementText;
@@ -60,27 +52,6 @@ final class ReplaceCommand implements Callable<Integer> {
     private String build;
 
     @Option(
-            names = "--unavailable",
-            paramLabel = "PART",
-            arity = "1..*",
-            description = "Parts that can't be bought any more, by id or slot.")
-    private List<String> unavailable = new ArrayList<>();
-
-    @Option(
-            names = "--faulty",
-            paramLabel = "PART",
-            arity = "1..*",
-            description = "Parts that are faulty, by id or slot.")
-    private List<String> faulty = new ArrayList<>();
-
-    @Option(
-            names = "--price-rise",
-            paramLabel = "PART=MONEY",
-            arity = "1..*",
-            description = "Parts that cost another price now, by id or slot, with the price.")
-    private List<String> prices = new ArrayList<>();
-
-    @Option(
             names = "--against",
             paramLabel = "NEW_CATALOG",
             description =
@@ -102,15 +73,7 @@ final class ReplaceCommand implements Callable<Integer> {
     @Option(names = "--force", description = "Overwrites the file if it is there.")
     private boolean force;
 
-    @Option(
-            names = "--restocking",
-            paramLabel = "PERCENT",
-            defaultValue = "15",
-            description =
-                    "Share that suppliers keep of sound parts that go back. Default:"
-                            + " ${DEFAULT-VALUE}.")
-    private int restocking;
-
+    @Mixin private TroubleOptions troubles;
     @Mixin private CatalogueOption catalogue;
     @Mixin private FormatOption format;
 
@@ -145,12 +108,8 @@ final class ReplaceCommand implements Callable<Integer> {
 
     private int answer(BuildRecord filed, Catalogue parts, Optional<Known> newer, Filing filing)
             throws NotWritten {
-        Trouble trouble = trouble(filed, parts);
-        if (restocking < 0 || restocking > 100) {
-            throw wrong("--restocking: found " + restocking + ", expected 0 to 100");
-        }
-        Disturbance disturbance =
-                new Disturbance(restocking, Disturbance.usual(parts.currency()).labourPerHour());
+        Trouble trouble = troubles.trouble(filed, parts);
+        Disturbance disturbance = troubles.disturbance(parts);
         Catalogue today = newer.isEmpty() ? parts : newer(newer.get().catalogue(), filed, parts);
         console.progress("searching");
         return against != null && trouble.named().isEmpty()
@@ -228,67 +187,6 @@ final class ReplaceCommand implements Callable<Integer> {
         }
     }
 
-    private Trouble trouble(BuildRecord filed, Catalogue parts) {
-        Map<String, Money> rises = new LinkedHashMap<>();
-        for (String rise : prices) {
-            int equals = rise.lastIndexOf('=');
-            if (equals < 1) {
-                throw wrong(
-                        "--price-rise: found %s, expected PART=MONEY; write board=129.50, say"
-                                .formatted(Quotation.of(rise)));
-            }
-            Money price;
-            try {
-                price = Amount.of("--price-rise", rise.substring(equals + 1), parts.currency());
-            } catch (IllegalArgumentException refused) {
-                throw wrong(refused.getMessage());
-            }
-            for (String id :
-                    ids("--price-rise", List.of(rise.substring(0, equals)), filed, parts)) {
-                rises.put(id, price);
-            }
-        }
-        return new Trouble(
-                ids("--unavailable", unavailable, filed, parts),
-                ids("--faulty", faulty, filed, parts),
-                rises);
-    }
-
-    /** Ids of the parts that are meant: by id, or by the slot that they fill in the build. */
-    private List<String> ids(
-            String option, List<String> words, BuildRecord filed, Catalogue parts) {
-        Set<String> ids = new LinkedHashSet<>();
-        for (String word : words) {
-            boolean mine = filed.lines().stream().anyMatch(it -> it.part().id().equals(word));
-            if (mine || parts.part(word).isPresent() && !option.equals("--faulty")) {
-                ids.add(word);
-                continue;
-            }
-            ids.add(
-                    filed.lines().stream()
-                            .filter(line -> line.slot().word().equals(word))
-                            .map(line -> line.part().id())
-                            .findFirst()
-                            .orElseThrow(() -> wrong(unknown(option, word, filed))));
-        }
-        return List.copyOf(ids);
-    }
-
-    private static String unknown(String option, String word, BuildRecord filed) {
-        List<String> known = new ArrayList<>();
-        for (BuildLine line : filed.lines()) {
-            known.add(line.part().id());
-            known.add(line.slot().word());
-        }
-        return "%s: found %s, expected a part of the build, by id or slot; %s"
-                .formatted(
-                        option,
-                        Quotation.of(word),
-                        Nearest.to(word, known)
-                                .map(near -> "did you mean " + near + "?")
-                                .orElse("run rigbrief order BUILD to see them"));
-    }
-
     private ParameterException wrong(String message) {
         return new ParameterException(spec.commandLine(), message);
     }
@@ -306,7 +204,7 @@ final class ReplaceCommand implements Callable<Integer> {
         return out == null
                 ? "rigbrief replace "
                         + ShellWord.of(build)
-                        + asked()
+                        + troubles.asked()
                         + catalogue.repeated()
                         + newer
                         + " --out changed.build.yaml"
@@ -335,13 +233,5 @@ final class ReplaceCommand implements Callable<Integer> {
                                 ShellWord.of(build),
                                 answer.orderFirst().get(0).part().id(),
                                 catalogue.repeated());
-    }
-
-    private String asked() {
-        StringBuilder words = new StringBuilder();
-        unavailable.forEach(part -> words.append(" --unavailable ").append(ShellWord.of(part)));
-        faulty.forEach(part -> words.append(" --faulty ").append(ShellWord.of(part)));
-        prices.forEach(rise -> words.append(" --price-rise ").append(ShellWord.of(rise)));
-        return words.toString();
     }
 }

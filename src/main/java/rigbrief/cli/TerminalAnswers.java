@@ -12,8 +12,8 @@ import org.jline.reader.ParsedLine;
 import org.jline.reader.UserInterruptException;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
-import rigbrief.intake.Choice;
 import rigbrief.intake.Question;
+import rigbrief.report.InterviewText;
 
 /**
  * Answers typed at a terminal: a line can be edited, and the tabulator completes the answers and
@@ -22,11 +22,13 @@ import rigbrief.intake.Question;
 final class TerminalAnswers implements AnswerSource {
     private final Terminal terminal;
     private final LineReader reader;
+    private final InterviewText text;
     private Question asked;
     private int count;
 
-    TerminalAnswers(Terminal terminal) {
+    TerminalAnswers(Terminal terminal, InterviewText text) {
         this.terminal = terminal;
+        this.text = text;
         this.reader =
                 LineReaderBuilder.builder()
                         .terminal(terminal)
@@ -38,8 +40,8 @@ final class TerminalAnswers implements AnswerSource {
     }
 
     /** The terminal of this process. */
-    static TerminalAnswers ofProcess() throws IOException {
-        return new TerminalAnswers(TerminalBuilder.builder().system(true).dumb(true).build());
+    static TerminalAnswers ofProcess(InterviewText text) throws IOException {
+        return new TerminalAnswers(TerminalBuilder.builder().system(true).dumb(true).build(), text);
     }
 
     /** What reads the lines. */
@@ -68,9 +70,9 @@ final class TerminalAnswers implements AnswerSource {
     private List<String> words() {
         List<String> words = new ArrayList<>(asked.names());
         if (words.isEmpty()) {
-            asked.choices().stream().map(Choice::word).forEach(words::add);
+            asked.choices().forEach(choice -> words.add(text.typed(choice)));
         }
-        words.add(Conversation.BACK);
+        words.add(text.back());
         return words;
     }
 

@@ -2,6 +2,7 @@ package rigbrief.explain;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -27,7 +28,9 @@ final class CostExplainer implements Explainer {
                 new Topic("cost.delivery", "Delivery", () -> delivery(it)),
                 new Topic("cost.fees", "Assembly fees", () -> fees(it)),
                 new Topic("cost.tax", "Tax", () -> tax(it)),
-                new Topic("cost.total", "Total", () -> total(it)));
+                new Topic("cost.total", "Total", () -> total(it)),
+                new Topic("cost.suppliers", "Suppliers", () -> suppliers(it)),
+                new Topic("cost.days", "Days until all is here", () -> days(it)));
     }
 
     private static Explanation parts(Assessment it) {
@@ -141,6 +144,42 @@ final class CostExplainer implements Explainer {
                 money(it, cost.deliveryMinor()),
                 money(it, cost.feesMinor()),
                 money(it, cost.taxMinor()));
+    }
+
+    private static Explanation suppliers(Assessment it) {
+        Derivation how =
+                new Derivation(
+                        "cost.suppliers",
+                        "Suppliers",
+                        "suppliers of the set that makes the total least",
+                        SOURCE);
+        Set<String> used = new LinkedHashSet<>();
+        it.cost().lines().forEach(line -> used.add(line.supplier()));
+        used.forEach(id -> how.fact("supplier", id, "", "catalogue, offers"));
+        String sum = String.join(" + ", Collections.nCopies(used.size(), "1"));
+        return how.gives(it.cost().suppliers(), 0, "", sum.isEmpty() ? "0" : sum);
+    }
+
+    private static Explanation days(Assessment it) {
+        Derivation how =
+                new Derivation(
+                        "cost.days",
+                        "Days until all is here",
+                        "the longest lead time of the offers used",
+                        SOURCE);
+        List<Object> days = new ArrayList<>();
+        for (Cost.Line line : it.cost().lines()) {
+            String id = it.build().part(line.slot()).id();
+            how.fact(id, line.leadDays(), "days", "catalogue, offer of " + line.supplier());
+            days.add(line.leadDays());
+        }
+        String all = String.join(", ", Collections.nCopies(days.size(), "{}"));
+        return how.gives(
+                it.cost().longestLeadDays(),
+                0,
+                "days",
+                days.isEmpty() ? "0" : "max(" + all + ")",
+                days.toArray());
     }
 
     private static void amounts(Derivation how, Assessment it) {

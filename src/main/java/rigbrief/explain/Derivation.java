@@ -12,10 +12,10 @@ import rigbrief.wording.Phrase;
  * An explanation in the making.
  *
  * <p>Expressions are templates in which {@code {}} stands for the next value; values are printed
- * with six digits, amounts of money exactly. Only + - x / ^, brackets, log10, ln, exp, sqrt, min
- * and max occur.
+ * with six digits, amounts of money exactly. Only + - x / ^, brackets, log10, ln, exp, sqrt, min,
+ * max, floor, ceil and normal (the share of the normal distribution up to a value) occur.
  */
-final class Derivation {
+public final class Derivation {
     private static final int DIGITS = 6;
 
     private final String number;
@@ -26,7 +26,15 @@ final class Derivation {
     private final List<String> steps = new ArrayList<>();
     private final List<String> remarks = new ArrayList<>();
 
-    Derivation(String number, String title, String formula, String source) {
+    /**
+     * Begins an explanation.
+     *
+     * @param number name of the number
+     * @param title what it is
+     * @param formula the formula in words
+     * @param source where formula and constants come from
+     */
+    public Derivation(String number, String title, String formula, String source) {
         this.number = number;
         this.title = title;
         this.formula = formula;
@@ -34,43 +42,45 @@ final class Derivation {
     }
 
     /** A value the steps start from; gives the value back. */
-    double given(String name, double value, String unit, String from) {
+    public double given(String name, double value, String unit, String from) {
         fact(name, value, unit, from);
         return value;
     }
 
     /** A value the steps start from, whole or exact. */
-    Derivation fact(String name, Object value, String unit, String from) {
+    public Derivation fact(String name, Object value, String unit, String from) {
         inputs.add(new Input(name, withUnit(print(value), unit), from));
         return this;
     }
 
     /** A step on the way; gives its value back. */
-    double step(String name, double value, String unit, String template, Object... values) {
+    public double step(String name, double value, String unit, String template, Object... values) {
         write(name, print(value), unit, template, values);
         return value;
     }
 
     /** A step on the way whose value is exact. */
-    Derivation exact(String name, BigDecimal value, String unit, String template, Object... args) {
+    public Derivation exact(
+            String name, BigDecimal value, String unit, String template, Object... args) {
         write(name, print(value), unit, template, args);
         return this;
     }
 
     /** A remark, if there is one. */
-    Derivation remark(Optional<Phrase> words) {
+    public Derivation remark(Optional<Phrase> words) {
         words.map(Phrase::toString).ifPresent(remarks::add);
         return this;
     }
 
     /** A remark. */
-    Derivation remark(String words) {
+    public Derivation remark(String words) {
         remarks.add(words);
         return this;
     }
 
     /** The last step, rounded as it is printed. */
-    Explanation gives(double value, int decimals, String unit, String template, Object... args) {
+    public Explanation gives(
+            double value, int decimals, String unit, String template, Object... args) {
         return gives(
                 new BigDecimal(value).setScale(decimals, RoundingMode.HALF_UP),
                 unit,
@@ -79,13 +89,13 @@ final class Derivation {
     }
 
     /** The last step, exact. */
-    Explanation gives(BigDecimal value, String unit, String template, Object... args) {
+    public Explanation gives(BigDecimal value, String unit, String template, Object... args) {
         write(title, value.toPlainString(), unit, template, args);
         return explanation(Optional.of(value), unit);
     }
 
     /** The end where there is no number. */
-    Explanation givesNothing(String unit) {
+    public Explanation givesNothing(String unit) {
         return explanation(Optional.empty(), unit);
     }
 

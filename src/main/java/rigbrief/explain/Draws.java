@@ -80,26 +80,29 @@ final class Draws {
         double sustainedW = processorW(how, it);
         double boardW = cardW(how, it);
         Optional<Prediction> heaviest = Workings.heaviest(it);
-        String from =
-                heaviest.map(one -> "model of workload " + one.workload().id())
-                        .orElse("no workload in the brief: office work, " + PRACTICE);
+        String office = "no workload in the brief: office work, " + PRACTICE;
         double processorUse =
                 how.given(
                         "processor busy, share of the time",
                         heaviest.map(Prediction::processorUse)
                                 .orElse(Workings.OFFICE_PROCESSOR_USE),
                         "",
-                        from);
+                        heaviest.map(one -> use(one, "processor")).orElse(office));
         double cardUse =
                 how.given(
                         "card busy, share of the time",
                         heaviest.map(Prediction::graphicsUse).orElse(Workings.OFFICE_GRAPHICS_USE),
                         "",
-                        from);
+                        heaviest.map(one -> use(one, "card")).orElse(office));
         Two rest = resting(how, sustainedW, boardW);
         return new Two(
                 busy(how, "processor at work", rest.processorW(), sustainedW, processorUse),
                 busy(how, "card at work", rest.cardW(), boardW, cardUse));
+    }
+
+    private static String use(Prediction heaviest, String part) {
+        return "number workload.%s.%s-use, before rounding"
+                .formatted(heaviest.workload().id(), part);
     }
 
     private static double busy(

@@ -15,6 +15,7 @@ public final class Explainers {
                     new CostExplainer(),
                     new WorkloadExplainer(),
                     new PromiseExplainer(),
+                    new DemandExplainer(),
                     new MemoryExplainer(),
                     new LinkExplainer(),
                     new PowerExplainer(),
@@ -22,6 +23,7 @@ public final class Explainers {
                     new HeatExplainer(),
                     new NoiseExplainer(),
                     new FanExplainer(),
+                    new CountExplainer(),
                     new GoalExplainer(),
                     new MarginExplainer());
 

@@ -27,12 +27,17 @@ final class FrameExplanation {
     private final Prediction prediction;
     private final String name;
     private final FrameSteps steps;
+    private double cardTimeMs;
 
     FrameExplanation(Assessment it, Prediction prediction, String name) {
         this.it = it;
         this.prediction = prediction;
         this.name = name;
         this.steps = Workings.frames(it, prediction);
+    }
+
+    FrameSteps steps() {
+        return steps;
     }
 
     Explanation average() {
@@ -80,7 +85,8 @@ final class FrameExplanation {
                         "",
                         "catalogue, workload " + prediction.workload().id() + ", shape");
         double cap = steps.capFps().orElse(Double.POSITIVE_INFINITY);
-        if (prediction.lowFps() >= cap) {
+        // A frame as short as the cap allows may come out a last binary digit beside it.
+        if (prediction.lowFps() >= cap * (1 - 1e-9)) {
             how.remark("even the slowest frames are faster than the engine draws");
             return how.gives(prediction.lowFps(), 1, "fps", "{}", cap);
         }
@@ -114,7 +120,7 @@ final class FrameExplanation {
         return how.gives(prediction.lowFps(), 1, "fps", "1000 / {}", slowest);
     }
 
-    private Derivation derivation(String measure, String words, String formula) {
+    Derivation derivation(String measure, String words, String formula) {
         Derivation how =
                 new Derivation(
                         name + measure, prediction.workload().title() + words, formula, SOURCE);
@@ -128,11 +134,17 @@ final class FrameExplanation {
         return how.gives(0, 1, "fps", "0");
     }
 
-    /** A scene with its mean frame time before any cap. */
-    private record Timed(String name, double share, double ms) {}
+    /** The card's time for a frame of a typical scene in ms, once the scenes were worked out. */
+    double cardTimeMs() {
+        return cardTimeMs;
+    }
 
-    private List<Timed> scenes(Derivation how) {
+    /** A scene with its mean frame time before any cap. */
+    record Timed(String name, double share, double ms) {}
+
+    List<Timed> scenes(Derivation how) {
         double cardMs = cardMs(how);
+        cardTimeMs = cardMs;
         double processorMs = processorMs(how);
         List<Timed> scenes = new ArrayList<>();
         double overlap =

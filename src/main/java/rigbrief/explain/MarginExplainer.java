@@ -4,11 +4,8 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import rigbrief.assess.Assessment;
-import rigbrief.part.Slot;
 import rigbrief.quantity.Money;
 import rigbrief.quantity.Unit;
 import rigbrief.rule.Finding;
@@ -16,40 +13,8 @@ import rigbrief.rule.Margin;
 import rigbrief.rule.Rule;
 import rigbrief.rule.Rules;
 
-/**
- * Explains what each rule leaves over: what there is, what is needed, and whose figures they are.
- */
+/** Explains what each rule leaves over: what there is, what is needed, and how both came about. */
 final class MarginExplainer implements Explainer {
-    /** By rule: which numbers what there is and what is needed are worked out from. */
-    static final Map<String, String> WORKED_OUT =
-            Map.of(
-                    "supply-load",
-                    "needed: number power.sustained-w over the planned share, and as many sizes up"
-                            + " as the brief's headroom says",
-                    "supply-peak",
-                    "needed: number power.peak-w in whole watts; there is: the rating times what"
-                            + " its design guide allows for 1 ms",
-                    "noise",
-                    "needed: number noise.load-dba, before rounding; there is: the brief's limit",
-                    "ceiling",
-                    "needed: number cost.total; there is: the brief's ceiling with its overrun",
-                    "display-link",
-                    "needed: number link.needed-mbit; there is: number link.available-mbit; both"
-                            + " of the last screen",
-                    "promise",
-                    "a rate holds at predicted x e^(-spread x z), a time at predicted x e^(spread"
-                            + " x z), z the normal distribution's quantile for the brief's"
-                            + " confidence; the tightest must counts",
-                    "memory-enough",
-                    "needed: what the brief asks or its workloads hold at once, the more, in whole"
-                            + " GB",
-                    "storage-enough",
-                    "needed: what workloads and files of the brief take over its years, in whole"
-                            + " GB",
-                    "graphics-memory",
-                    "needed: the most that any workload wants at its settings, in whole GB, as in"
-                            + " the number of its average");
-
     @Override
     public List<Topic> topics(Assessment it) {
         List<Topic> topics = new ArrayList<>();
@@ -77,12 +42,13 @@ final class MarginExplainer implements Explainer {
         Currency currency = it.brief().currency();
         Unit unit = margin.unit();
         String symbol = unit == Unit.MINOR_MONEY ? currency.getCurrencyCode() : unit.symbol();
-        String from = parts(rule.reads(), it);
         BigDecimal have = amount(margin.have(), unit, currency);
         BigDecimal need = amount(margin.need(), unit, currency);
-        how.fact("there is", have, symbol, from);
-        how.fact("needed", need, symbol, from);
-        Optional.ofNullable(WORKED_OUT.get(rule.info().id())).ifPresent(how::remark);
+        if (!new MarginSides(how, it, have, need, symbol).of(rule.info().id())) {
+            throw new IllegalStateException(
+                    "found a margin of %s, expected one of the rules in MarginSides; add it there"
+                            .formatted(rule.info().id()));
+        }
         if (!finding.text().isEmpty()) {
             how.remark(finding.text());
         }
@@ -93,19 +59,5 @@ final class MarginExplainer implements Explainer {
         return unit == Unit.MINOR_MONEY
                 ? Money.ofMinor(amount, currency).amount()
                 : BigDecimal.valueOf(amount, unit.decimals());
-    }
-
-    private static String parts(Set<Slot> reads, Assessment it) {
-        List<String> ids = new ArrayList<>();
-        it.build()
-                .filled()
-                .forEach(
-                        (slot, part) -> {
-                            if (reads.contains(slot)) {
-                                ids.add(part.id());
-                            }
-                        });
-        boolean all = reads.size() == Slot.values().length;
-        return "brief, and " + (all || ids.isEmpty() ? "all parts" : String.join(", ", ids));
     }
 }

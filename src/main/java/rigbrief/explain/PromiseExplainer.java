@@ -18,7 +18,7 @@ final class PromiseExplainer implements Explainer {
                     + " distribution (published tables)";
 
     /** The program's own "not at all", so that logarithms exist. */
-    private static final double NEXT_TO_NOTHING = 1e-3;
+    static final double NEXT_TO_NOTHING = 1e-3;
 
     @Override
     public List<Topic> topics(Assessment it) {

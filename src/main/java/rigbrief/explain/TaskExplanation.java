@@ -21,17 +21,66 @@ final class TaskExplanation {
     private final Derivation how;
 
     TaskExplanation(Assessment it, Prediction prediction, String name) {
-        this.it = it;
-        this.prediction = prediction;
-        this.task = (TaskTime) prediction.workload();
-        this.how =
+        this(
+                it,
+                prediction,
                 new Derivation(
                         name + ".finish-within",
-                        task.title() + ", time",
+                        prediction.workload().title() + ", time",
                         "(serial / rate of one thread + parallel / rate of all + graphics work /"
                                 + " rate) x memory overflow + reading + writing",
                         "Amdahl and roofline (published) for the parts; that stages follow each"
-                                + " other, and the overflow line, are common practice");
+                                + " other, and the overflow line, are common practice"));
+    }
+
+    private TaskExplanation(Assessment it, Prediction prediction, Derivation how) {
+        this.it = it;
+        this.prediction = prediction;
+        this.task = (TaskTime) prediction.workload();
+        this.how = how;
+    }
+
+    /** How much of the time the processor works, or with {@code card} the card. */
+    static Explanation busy(Assessment it, Prediction prediction, Derivation how, boolean card) {
+        if (prediction.seconds() > SENSELESS_S) {
+            how.remark("the machine has no means for the work");
+            return how.gives(0, 4, "", "0");
+        }
+        TaskExplanation task = new TaskExplanation(it, prediction, how);
+        String from = "catalogue, workload " + task.task.id();
+        double overflow = task.overflow(it.build(), from);
+        double seconds =
+                how.given(
+                        "time",
+                        prediction.seconds(),
+                        "s",
+                        "number workload." + task.task.id() + ".finish-within, before rounding");
+        if (card) {
+            double graphicsS = task.graphicsS(it.build(), from);
+            return how.gives(
+                    prediction.graphicsUse(),
+                    4,
+                    "",
+                    "min(1, {} x {} / {})",
+                    graphicsS,
+                    overflow,
+                    seconds);
+        }
+        Processor processor = it.build().processor();
+        task.processorS(processor, from);
+        how.given("one thread keeps busy", Workings.ONE_THREAD_USE, "", "common practice");
+        return how.gives(
+                prediction.processorUse(),
+                4,
+                "",
+                "min(1, ({} / {} x {} + {} / {}) x {} / {})",
+                task.task.serial(),
+                processor.rateSingle(),
+                Workings.ONE_THREAD_USE,
+                task.task.parallel(),
+                processor.rateAll(),
+                overflow,
+                seconds);
     }
 
     Explanation seconds() {

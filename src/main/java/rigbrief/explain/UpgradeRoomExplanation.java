@@ -31,6 +31,13 @@ final class UpgradeRoomExplanation {
                 room.otherFamily() ? 1 : 0,
                 "",
                 board + ", families; 1 for yes");
+        how.step(
+                "free memory slots",
+                room.freeMemorySlots(),
+                "",
+                "{} - {}",
+                build.board().memorySlots(),
+                build.memoryModules());
         double memory =
                 how.step(
                         "memory",

@@ -1,5 +1,8 @@
 package rigbrief.explain;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Currency;
 import java.util.List;
 import rigbrief.assess.Assessment;
 import rigbrief.assess.Workings;
@@ -27,7 +30,9 @@ final class WallExplainer implements Explainer {
                 new Topic(
                         "power.wall-w", "At the wall under the heaviest workload", () -> load(it)),
                 new Topic("power.wall-idle-w", "At the wall at idle", () -> idle(it)),
-                new Topic("power.kwh-per-year", "Energy in a year", () -> energy(it)));
+                new Topic("power.kwh-per-year", "Energy in a year", () -> energy(it)),
+                new Topic("cost.energy-per-year", "Energy of a year in money", () -> money(it)),
+                new Topic("heat.into-room-w", "Heat into the room under load", () -> room(it)));
     }
 
     private static Explanation load(Assessment it) {
@@ -76,11 +81,52 @@ final class WallExplainer implements Explainer {
         return how.gives(acW, 1, "W", "{} / {}", dcW, efficiency);
     }
 
-    /** A supply without a label is held to what its day's guide asked of any. */
-    private static String table(EfficiencyLevel level) {
-        return level == EfficiencyLevel.NONE
-                ? "ATX12V design guide 2.2, least of any supply (from memory)"
-                : "80 PLUS table";
+    private static Explanation money(Assessment it) {
+        Derivation how =
+                new Derivation(
+                        "cost.energy-per-year",
+                        "Energy of a year in money",
+                        "energy in a year, to the watt hour, x tariff",
+                        "exact decimal arithmetic; the tariff of the brief");
+        BigDecimal kwh =
+                BigDecimal.valueOf(it.power().kwhPerYear()).setScale(3, RoundingMode.HALF_UP);
+        Currency currency = it.brief().currency();
+        // The brief holds hundredths of the smallest coin.
+        BigDecimal tariff =
+                BigDecimal.valueOf(
+                        it.brief().place().tariffPerKwhMinor(),
+                        currency.getDefaultFractionDigits() + 2);
+        how.fact("energy", kwh, "kWh", "number power.kwh-per-year, before rounding");
+        how.fact("tariff", tariff, currency.getCurrencyCode() + "/kWh", "brief, place, tariff");
+        return how.gives(
+                YearlyEnergy.cost(it.power().kwhPerYear(), tariff)
+                        .setScale(currency.getDefaultFractionDigits(), RoundingMode.HALF_UP),
+                currency.getCurrencyCode(),
+                "{} x {}",
+                kwh,
+                tariff);
+    }
+
+    private static Explanation room(Assessment it) {
+        Derivation how =
+                new Derivation(
+                        "heat.into-room-w",
+                        "Heat into the room under load",
+                        "everything that the mains meter shows ends as heat in the room",
+                        "conservation of energy: what leaves as sound and light is less than the"
+                                + " rounding");
+        double wallW = how.given("at the wall", it.power().wallW(), "W", "number power.wall-w");
+        return how.gives(it.power().wallW(), 1, "W", "{}", wallW);
+    }
+
+    /** A supply without a label is held to what law or its day's guide asks of any. */
+    private static String table(EfficiencyLevel level, MainsColumn column) {
+        if (level != EfficiencyLevel.NONE) {
+            return "80 PLUS table";
+        }
+        return column == MainsColumn.V230_EU_INTERNAL
+                ? "Regulation (EU) No 617/2013, Annex II, least of any supply (from memory)"
+                : "ATX12V design guide 2.2, least of any supply (from memory)";
     }
 
     private static double efficiency(
@@ -96,13 +142,13 @@ final class WallExplainer implements Explainer {
         double s0 = POINTS[upper - 1];
         double s1 = POINTS[upper];
         if (share >= 1 || Efficiency.at(level, column, s0).isEmpty()) {
-            how.given("efficiency", here, "", table(level) + " at this load");
+            how.given("efficiency", here, "", table(level, column) + " at this load");
             return how.step("efficiency", here, "", "{}", here);
         }
         double e0 = Efficiency.at(level, column, s0).orElseThrow();
         double e1 = Efficiency.at(level, column, s1).orElseThrow();
-        how.given("efficiency at load share " + Derivation.print(s0), e0, "", table(level));
-        how.given("efficiency at load share " + Derivation.print(s1), e1, "", table(level));
+        how.given("efficiency at load share " + Derivation.print(s0), e0, "", table(level, column));
+        how.given("efficiency at load share " + Derivation.print(s1), e1, "", table(level, column));
         return how.step(
                 "efficiency",
                 here,

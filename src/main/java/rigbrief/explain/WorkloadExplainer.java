@@ -25,15 +25,21 @@ final class WorkloadExplainer implements Explainer {
     private static List<Topic> topics(Assessment it, Prediction prediction) {
         String name = "workload." + prediction.workload().id();
         String title = prediction.workload().title();
+        List<Topic> busy = new BusyExplanation(it, prediction, name).topics();
         if (prediction.workload() instanceof FrameRate) {
             FrameExplanation frames = new FrameExplanation(it, prediction, name);
             return List.of(
                     new Topic(name + ".average", title + ", average", frames::average),
-                    new Topic(name + ".low", title + ", 1 % low", frames::low));
+                    new Topic(name + ".low", title + ", 1 % low", frames::low),
+                    busy.get(0),
+                    busy.get(1));
         }
         if (prediction.workload() instanceof TaskTime) {
             TaskExplanation task = new TaskExplanation(it, prediction, name);
-            return List.of(new Topic(name + ".finish-within", title + ", time", task::seconds));
+            return List.of(
+                    new Topic(name + ".finish-within", title + ", time", task::seconds),
+                    busy.get(0),
+                    busy.get(1));
         }
         return List.of();
     }

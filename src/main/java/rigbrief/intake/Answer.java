@@ -1,6 +1,7 @@
 package rigbrief.intake;
 
 import rigbrief.brief.Brief;
+import rigbrief.wording.Phrase;
 
 /**
  * An answer as it was taken.
@@ -9,4 +10,4 @@ import rigbrief.brief.Brief;
  * @param brief the brief with it
  * @param consequence what follows from it, in plain words
  */
-public record Answer(String text, Brief brief, String consequence) {}
+public record Answer(String text, Brief brief, Phrase consequence) {}

@@ -11,6 +11,7 @@ import java.util.Set;
 import rigbrief.diagnostic.Nearest;
 import rigbrief.diagnostic.Quotation;
 import rigbrief.quantity.Money;
+import rigbrief.wording.Phrase;
 
 /** Reads what people type: numbers of choices, words, amounts, durations. */
 final class Entries {
@@ -23,16 +24,14 @@ final class Entries {
     private Entries() {}
 
     /** A line of text that is not empty, without anything that prints nothing. */
-    static String text(String typed, String what) throws NotUnderstood {
+    static String text(String typed, Phrase what) throws NotUnderstood {
         String text = typed.strip();
         if (text.isEmpty()) {
-            throw new NotUnderstood("", what, "type it");
+            throw new NotUnderstood("", what, Phrase.of("advice.type"));
         }
         if (text.codePointCount(0, text.length()) > LONGEST_TEXT || !Quotation.allPrints(text)) {
             throw new NotUnderstood(
-                    text,
-                    "at most %d letters, digits and signs".formatted(LONGEST_TEXT),
-                    "shorten it");
+                    text, Phrase.of("expected.text", LONGEST_TEXT), Phrase.of("advice.text"));
         }
         return text;
     }
@@ -46,7 +45,12 @@ final class Entries {
     static Optional<Choice> find(List<Choice> choices, String typed) {
         String entry = typed.strip().toLowerCase(Locale.ROOT);
         for (Choice choice : choices) {
-            if (entry.equals(choice.word()) || entry.equals(lower(choice.label()))) {
+            if (entry.equals(choice.word())) {
+                return Optional.of(choice);
+            }
+        }
+        for (Choice choice : choices) {
+            if (Plain.spoken(choice.label()).contains(entry)) {
                 return Optional.of(choice);
             }
         }
@@ -63,7 +67,9 @@ final class Entries {
         List<Choice> begun = new ArrayList<>();
         for (Choice choice : choices) {
             boolean begins =
-                    choice.word().startsWith(entry) || lower(choice.label()).startsWith(entry);
+                    choice.word().startsWith(entry)
+                            || Plain.spoken(choice.label()).stream()
+                                    .anyMatch(label -> label.startsWith(entry));
             if (entry.length() > 1 && begins) {
                 begun.add(choice);
             }
@@ -74,15 +80,18 @@ final class Entries {
     private static NotUnderstood unknown(List<Choice> choices, String typed) {
         List<String> known = new ArrayList<>();
         choices.forEach(choice -> known.add(choice.word()));
-        choices.forEach(choice -> known.add(lower(choice.label())));
-        String advice =
+        choices.forEach(choice -> known.addAll(Plain.spoken(choice.label())));
+        Phrase advice =
                 Nearest.to(lower(typed.strip()), known)
-                        .map(word -> "did you mean " + word + "?")
-                        .orElse("type the number in front of one");
+                        .map(Entries::meant)
+                        .orElse(Phrase.of("advice.choice"));
         return new NotUnderstood(
-                typed.strip(),
-                "a number from 1 to %d or one of the words beside them".formatted(choices.size()),
-                advice);
+                typed.strip(), Phrase.of("expected.choice", choices.size()), advice);
+    }
+
+    /** The advice that something else was meant. */
+    static Phrase meant(String word) {
+        return Phrase.of("advice.meant", word);
     }
 
     /** Several choices with commas between them, each once, in the order of the choices. */
@@ -101,7 +110,21 @@ final class Entries {
     /** Whether nothing of a list is meant. */
     static boolean none(String typed) {
         String entry = lower(typed.strip());
-        return entry.isEmpty() || entry.equals(NONE) || entry.equals("-") || entry.equals("no");
+        return entry.isEmpty()
+                || entry.equals("-")
+                || means(NONE, entry)
+                || Plain.spoken(Phrase.of("word.no")).contains(entry);
+    }
+
+    /**
+     * Whether a word was typed that stands for itself, in whichever language.
+     *
+     * @param word the word as it is kept; {@code word.WORD} is what it is called
+     */
+    static boolean means(String word, String typed) {
+        String entry = lower(typed.strip());
+        return entry.equals(word)
+                || Plain.spoken(Phrase.of("word." + word.replace(' ', '-'))).contains(entry);
     }
 
     /** The words of choices, as an answer is kept. */
@@ -121,7 +144,7 @@ final class Entries {
             }
         }
         throw new NotUnderstood(
-                entry, "a whole number from %d to %d".formatted(least, most), "write it in digits");
+                entry, Phrase.of("expected.whole", least, most), Phrase.of("advice.digits"));
     }
 
     /** An amount of money; a comma may stand for the point. */
@@ -141,8 +164,8 @@ final class Entries {
         }
         throw new NotUnderstood(
                 entry,
-                "an amount of %s%s".formatted(code, free ? "" : " above 0"),
-                "write it without signs between the digits, such as 1250");
+                Phrase.of(free ? "expected.amount" : "expected.amount-above-0", code),
+                Phrase.of("advice.amount"));
     }
 
     /** A decimal number within bounds; a comma may stand for the point. */
@@ -159,8 +182,8 @@ final class Entries {
         }
         throw new NotUnderstood(
                 entry,
-                "a number from %d to %d with at most %d decimals".formatted(least, most, decimals),
-                "write it in digits");
+                Phrase.of("expected.number", least, most, decimals),
+                Phrase.of("advice.digits"));
     }
 
     /** A number as short as it can be written. */

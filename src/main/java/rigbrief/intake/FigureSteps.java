@@ -7,41 +7,29 @@ import java.util.Locale;
 import rigbrief.brief.Brief;
 import rigbrief.brief.MainsByCountry;
 import rigbrief.quantity.Money;
+import rigbrief.wording.Phrase;
 
 /** What a builder sets: the client's language, fee, tax, power price, hours of use. */
 final class FigureSteps {
     private static final String MORE = "more-figures";
-    private static final String TOPIC = "Figures for the builder";
+    private static final String TOPIC = "figures";
     private static final String YES = "yes";
     private static final String NO = "no";
 
     private static final List<Choice> LOCALES =
             List.of(
-                    new Choice("en-gb", "English, Great Britain", "230 volts"),
-                    new Choice("en-us", "English, United States", "115 volts, Letter paper"),
-                    new Choice("de-de", "German, Germany", "230 volts"),
-                    new Choice("de-at", "German, Austria", "230 volts"),
-                    new Choice("de-ch", "German, Switzerland", "230 volts"));
+                    Choice.of("language", "en-gb"),
+                    Choice.of("language", "en-us"),
+                    Choice.of("language", "de-de"),
+                    Choice.of("language", "de-at"),
+                    Choice.of("language", "de-ch"));
 
     private FigureSteps() {}
 
     static List<Question> more(Sheet sheet) {
         return List.of(
                 Asking.about(TOPIC, MORE)
-                        .ask(
-                                "Shall language, fee for the work, tax, power price,"
-                                        + " hours of use, room temperature and memory that corrects"
-                                        + " errors be set as well?")
-                        .explain(
-                                "These are for whoever builds the computer. Without"
-                                        + " them the proposal is in English, no fee and no tax"
-                                        + " are charged, a kilowatt-hour costs 0.30 the"
-                                        + " computer is used four hours a day in a room of 25 degrees,"
-                                        + " and the memory is of the usual sort.")
-                        .choices(
-                                List.of(
-                                        new Choice(NO, NO, "The usual figures are taken."),
-                                        new Choice(YES, YES, "You will be asked for them.")))
+                        .choices(List.of(Choice.of(MORE, NO), Choice.of(MORE, YES)))
                         .usual(NO)
                         .readChoice(choice -> sheet.brief()));
     }
@@ -62,12 +50,6 @@ final class FigureSteps {
 
     private static Question locale(Sheet sheet) {
         return Asking.about(TOPIC, "language")
-                .ask("In which language, and as in which country, shall the proposal be written?")
-                .explain(
-                        "Numbers, dates and paper follow the country, and so does the"
-                                + " voltage at the wall. Another may be typed as two letters for"
-                                + " the language and two for the country, such as en-IE; a"
-                                + " language that there are no texts for gets English.")
                 .choices(LOCALES)
                 .usual("en-gb")
                 .read(typed -> locale(sheet, typed));
@@ -85,8 +67,7 @@ final class FigureSteps {
                         && Arrays.asList(Locale.getISOLanguages()).contains(locale.getLanguage())
                         && Arrays.asList(Locale.getISOCountries()).contains(locale.getCountry());
         if (!known) {
-            throw new NotUnderstood(
-                    typed.strip(), "a language and a country", "write them like en-IE or de-AT");
+            throw NotUnderstood.of(typed.strip(), "language");
         }
         Brief.Place old = sheet.brief().place();
         int volts = MainsByCountry.volts(locale.getCountry());
@@ -96,8 +77,7 @@ final class FigureSteps {
                         .locale(locale)
                         .place(place(old, volts, old.hoursPerDay(), old.tariffPerKwhMinor()))
                         .toBrief(),
-                "Written as in %s; %d volts at the wall."
-                        .formatted(locale.getDisplayCountry(Locale.ENGLISH), volts));
+                Phrase.of("then.language", locale, volts));
     }
 
     private static Brief.Place place(
@@ -114,10 +94,7 @@ final class FigureSteps {
 
     private static Question fee(Sheet sheet) {
         return Asking.about(TOPIC, "fee")
-                .ask(
-                        "What is charged for building each computer, in %s?"
-                                .formatted(sheet.brief().currency()))
-                .explain("The fee for work. It is part of the total.")
+                .ask(sheet.brief().currency().getCurrencyCode())
                 .usual("0")
                 .read(
                         typed -> {
@@ -130,16 +107,12 @@ final class FigureSteps {
                                                             fee,
                                                             sheet.brief().fees().taxBasisPoints()))
                                             .toBrief(),
-                                    fee + " a computer for work.");
+                                    Phrase.of("then.fee", fee));
                         });
     }
 
     private static Question tax(Sheet sheet) {
         return Asking.about(TOPIC, "tax")
-                .ask("How many percent of tax come on top of parts, delivery and work?")
-                .explain(
-                        "Only if the catalogue's prices are without tax. 0 if they"
-                                + " hold it already.")
                 .usual("0")
                 .read(
                         typed -> {
@@ -153,19 +126,14 @@ final class FigureSteps {
                                                             sheet.brief().fees().assembly(),
                                                             basisPoints))
                                             .toBrief(),
-                                    Entries.plain(percent) + " % of tax are part of every total.");
+                                    Phrase.of("then.tax", Plain.figure(percent)));
                         });
     }
 
     private static Question tariff(Sheet sheet) {
         int decimals = sheet.brief().currency().getDefaultFractionDigits() + 2;
         return Asking.about(TOPIC, "tariff")
-                .ask(
-                        "What does a kilowatt-hour of electricity cost, in %s?"
-                                .formatted(sheet.brief().currency()))
-                .explain(
-                        "It stands on the power bill. A kilowatt-hour (kWh) runs a"
-                                + " computer of 200 watts for five hours.")
+                .ask(sheet.brief().currency().getCurrencyCode())
                 .usual("0.30")
                 .read(
                         typed -> {
@@ -185,14 +153,12 @@ final class FigureSteps {
                                                             minor,
                                                             old.helperProcessor()))
                                             .toBrief(),
-                                    "The yearly power bill is reckoned with it.");
+                                    Phrase.of("then.tariff"));
                         });
     }
 
     private static Question hours(Sheet sheet) {
         return Asking.about(TOPIC, "hours")
-                .ask("How many hours a day will it be used?")
-                .explain("The yearly power bill and the wear of drives follow from it.")
                 .usual("4")
                 .read(
                         typed -> {
@@ -211,17 +177,12 @@ final class FigureSteps {
                                                             old.tariffPerKwhMinor(),
                                                             old.helperProcessor()))
                                             .toBrief(),
-                                    "Reckoned with %s hours a day."
-                                            .formatted(Entries.plain(hours)));
+                                    Phrase.of("then.hours", Plain.figure(hours)));
                         });
     }
 
     private static Question room(Sheet sheet) {
         return Asking.about(TOPIC, "room-temperature")
-                .ask("How warm does the room get where it is used, in degrees Celsius?")
-                .explain(
-                        "On the warmest days on which it has to work. Every temperature inside"
-                                + " starts from it, and so do the speeds of the fans.")
                 .usual(
                         Entries.plain(
                                 BigDecimal.valueOf(sheet.brief().place().roomC())
@@ -243,22 +204,13 @@ final class FigureSteps {
                                                             old.tariffPerKwhMinor(),
                                                             old.helperProcessor()))
                                             .toBrief(),
-                                    "Heat and noise are reckoned for a room of %s degrees."
-                                            .formatted(Entries.plain(roomC)));
+                                    Phrase.of("then.room-temperature", Plain.figure(roomC)));
                         });
     }
 
     private static Question ecc(Sheet sheet) {
         return Asking.about(TOPIC, "memory-ecc")
-                .ask("Must the memory correct errors by itself?")
-                .explain(
-                        "Such memory is called ECC. It notices and mends single wrong bits; it is"
-                                + " dearer, and board and processor must be made for it. For"
-                                + " work whose numbers must not be wrong.")
-                .choices(
-                        List.of(
-                                new Choice(NO, NO, "Memory of the usual sort will do."),
-                                new Choice(YES, YES, "Memory without it is left out.")))
+                .choices(List.of(Choice.of("memory-ecc", NO), Choice.of("memory-ecc", YES)))
                 .usual(NO)
                 .readChoice(
                         choice ->

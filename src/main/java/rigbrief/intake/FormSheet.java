@@ -3,15 +3,17 @@ package rigbrief.intake;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import rigbrief.catalogue.Capacity;
 import rigbrief.catalogue.Catalogue;
 import rigbrief.catalogue.FrameRate;
 import rigbrief.catalogue.TaskTime;
 import rigbrief.catalogue.Workload;
 import rigbrief.intake.Levels.Smoothness;
-import rigbrief.part.Kind;
 import rigbrief.part.Part;
 import rigbrief.part.Slot;
+import rigbrief.wording.Phrase;
+import rigbrief.wording.Texts;
 
 /**
  * What a form offers: the same scales and choices that the interview offers, with the figures that
@@ -26,6 +28,7 @@ import rigbrief.part.Slot;
  * @param sizes how large the case may be; the figure is litres
  * @param parts parts that may be there already; the figure is the slot
  * @param makers makers that may be avoided
+ * @param scales the other scales by name; they have no figures
  */
 public record FormSheet(
         List<Title> games,
@@ -36,7 +39,8 @@ public record FormSheet(
         List<Option> places,
         List<Option> sizes,
         List<Option> parts,
-        List<String> makers) {
+        List<String> makers,
+        Map<String, List<Option>> scales) {
 
     /**
      * One thing to choose.
@@ -70,33 +74,39 @@ public record FormSheet(
             List<String> rays,
             List<String> upscaling) {}
 
-    /** The sheet for a catalogue. */
-    public static FormSheet of(Catalogue catalogue) {
+    /** The sheet for a catalogue, in a language. */
+    public static FormSheet of(Catalogue catalogue, Texts texts) {
         List<Title> games = new ArrayList<>();
         List<Title> tasks = new ArrayList<>();
         List<Title> rooms = new ArrayList<>();
         for (Workload workload : catalogue.workloads()) {
             if (workload instanceof FrameRate game) {
-                games.add(game(game));
+                games.add(game(game, texts));
             } else if (workload instanceof TaskTime task) {
-                tasks.add(plain(task, UsualTime.of(task, catalogue)));
+                tasks.add(plain(task, usual(task, catalogue, texts), texts));
             } else if (workload instanceof Capacity room) {
-                rooms.add(plain(room, ""));
+                rooms.add(plain(room, "", texts));
             }
         }
         return new FormSheet(
                 games,
                 tasks,
                 rooms,
-                smoothnesses(),
-                loudnesses(),
-                standing(),
-                sizeOptions(),
-                owned(catalogue),
-                PartSteps.makers(catalogue));
+                smoothnesses(texts),
+                loudnesses(texts),
+                standing(texts),
+                sizes(texts),
+                owned(catalogue, texts),
+                PartSteps.makers(catalogue),
+                scales(texts));
     }
 
-    private static Title game(FrameRate game) {
+    private static String usual(TaskTime task, Catalogue catalogue, Texts texts) {
+        String usual = UsualTime.of(task, catalogue);
+        return usual.equals(Levels.ANY) ? texts.text("word.any") : usual;
+    }
+
+    private static Title game(FrameRate game, Texts texts) {
         String cap =
                 game.engineCapFps().isPresent()
                         ? Entries.plain(BigDecimal.valueOf(game.engineCapFps().getAsDouble()))
@@ -104,7 +114,7 @@ public record FormSheet(
         return new Title(
                 game.id(),
                 game.title(),
-                WorkloadSteps.meaning(game),
+                texts.say(WorkloadSteps.meaning(game)),
                 game.referencePreset(),
                 cap,
                 List.copyOf(game.presets().keySet()),
@@ -112,11 +122,11 @@ public record FormSheet(
                 List.copyOf(game.upscaling().keySet()));
     }
 
-    private static Title plain(Workload workload, String usual) {
+    private static Title plain(Workload workload, String usual, Texts texts) {
         return new Title(
                 workload.id(),
                 workload.title(),
-                WorkloadSteps.meaning(workload),
+                texts.say(WorkloadSteps.meaning(workload)),
                 usual,
                 "",
                 List.of(),
@@ -124,7 +134,7 @@ public record FormSheet(
                 List.of());
     }
 
-    private static List<Option> smoothnesses() {
+    private static List<Option> smoothnesses(Texts texts) {
         List<Option> options = new ArrayList<>();
         for (Choice choice : Levels.smoothness()) {
             String figure = "";
@@ -133,24 +143,24 @@ public record FormSheet(
                     figure = level.averageFps() + "/" + Smoothness.low(level.averageFps());
                 }
             }
-            options.add(option(choice, figure));
+            options.add(option(choice, figure, texts));
         }
         return options;
     }
 
-    private static List<Option> loudnesses() {
+    private static List<Option> loudnesses(Texts texts) {
         List<Option> options = new ArrayList<>();
         for (Choice choice : Levels.loudness()) {
             String figure = "";
             for (Levels.Loudness level : Levels.LOUDNESS) {
                 figure = level.word().equals(choice.word()) ? level.dba() + "" : figure;
             }
-            options.add(option(choice, figure));
+            options.add(option(choice, figure, texts));
         }
         return options;
     }
 
-    private static List<Option> standing() {
+    private static List<Option> standing(Texts texts) {
         return LookSteps.PLACES.stream()
                 .map(
                         choice ->
@@ -158,111 +168,60 @@ public record FormSheet(
                                         choice,
                                         Entries.plain(
                                                 BigDecimal.valueOf(
-                                                        LookSteps.metres(choice.word())))))
+                                                        LookSteps.metres(choice.word()))),
+                                        texts))
                 .toList();
     }
 
-    private static List<Option> sizeOptions() {
+    private static List<Option> sizes(Texts texts) {
         List<Option> options = new ArrayList<>();
         for (Choice choice : Levels.sizes()) {
             String figure = "";
             for (Levels.Size size : Levels.SIZES) {
                 figure = size.word().equals(choice.word()) ? size.litres() + "" : figure;
             }
-            options.add(option(choice, figure));
+            options.add(option(choice, figure, texts));
         }
         return options;
     }
 
-    private static Option option(Choice choice, String figure) {
-        return new Option(choice.word(), choice.label(), choice.meaning(), figure);
+    private static Option option(Choice choice, String figure, Texts texts) {
+        return new Option(
+                choice.word(), texts.say(choice.label()), texts.say(choice.meaning()), figure);
+    }
+
+    /** The scales whose words the brief holds as they are, by their names in the page. */
+    private static Map<String, List<Option>> scales(Texts texts) {
+        return Map.of(
+                "lights", options(Levels.LIGHTING, texts),
+                "colours", options(Levels.COLOURS, texts),
+                "sides", options(Levels.SIDES, texts),
+                "sockets", options(Levels.INPUTS, texts),
+                "wireless", options(Levels.WIRELESS, texts),
+                "front", options(Levels.FRONT_PORTS, texts),
+                "system", options(Levels.SYSTEM, texts),
+                "goals", options(Levels.GOALS, texts));
+    }
+
+    private static List<Option> options(List<Choice> choices, Texts texts) {
+        return choices.stream().map(choice -> option(choice, "", texts)).toList();
     }
 
     /** Each part with the first slot of its kind. */
-    private static List<Option> owned(Catalogue catalogue) {
+    private static List<Option> owned(Catalogue catalogue, Texts texts) {
         List<Option> options = new ArrayList<>();
         for (Slot slot : Slot.values()) {
             if (slot != Slot.SECOND_DRIVE) {
                 for (Part part : catalogue.parts(slot.kind())) {
-                    options.add(new Option(part.id(), part.name(), kind(slot.kind()), slot.word()));
+                    options.add(
+                            new Option(
+                                    part.id(),
+                                    part.name(),
+                                    texts.say(Phrase.of("form.kind." + slot.kind().word())),
+                                    slot.word()));
                 }
             }
         }
         return options;
-    }
-
-    /** What a kind of part is called by who does not know them. */
-    private static String kind(Kind kind) {
-        return switch (kind) {
-            case PROCESSOR -> "Processors: what reckons";
-            case BOARD -> "Boards: what everything plugs into";
-            case MEMORY -> "Memory: the desk top to work on";
-            case GRAPHICS -> "Graphics cards: what draws pictures";
-            case DRIVE -> "Drives: where files are kept";
-            case SUPPLY -> "Power supplies";
-            case COOLER -> "Coolers for the processor";
-            case CASE -> "Cases: the box around everything";
-            case FAN -> "Fans";
-            case WIRELESS -> "Wi-Fi: network without a cable";
-            case BRACE -> "Braces that hold up a heavy card";
-            case CABLES -> "Cables";
-            case SYSTEM -> "Operating systems";
-            case DISPLAY -> "Screens";
-        };
-    }
-
-    /** Lights. */
-    public List<Choice> lighting() {
-        return Levels.LIGHTING;
-    }
-
-    /** Colours. */
-    public List<Choice> colours() {
-        return Levels.COLOURS;
-    }
-
-    /** Side panels. */
-    public List<Choice> sides() {
-        return Levels.SIDES;
-    }
-
-    /** Pictures that screens show. */
-    public List<Choice> pictures() {
-        return Levels.PICTURES;
-    }
-
-    /** Refresh rates. */
-    public List<Choice> refresh() {
-        return Levels.REFRESH;
-    }
-
-    /** Sockets of a screen. */
-    public List<Choice> inputs() {
-        return Levels.INPUTS;
-    }
-
-    /** Room for files. */
-    public List<Choice> storage() {
-        return Levels.STORAGE;
-    }
-
-    /** Wireless network. */
-    public List<Choice> wireless() {
-        return Levels.WIRELESS;
-    }
-
-    /** Sockets on the front. */
-    public List<Choice> frontPorts() {
-        return Levels.FRONT_PORTS;
-    }
-
-    /** Operating system. */
-    public List<Choice> system() {
-        return Levels.SYSTEM;
-    }
-
-    /** What may come first. */
-    public List<Choice> goals() {
-        return Levels.GOALS;
     }
 }

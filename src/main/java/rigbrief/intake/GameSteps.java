@@ -12,6 +12,7 @@ import rigbrief.brief.WorkloadNeed.Settings;
 import rigbrief.brief.WorkloadNeed.Target;
 import rigbrief.catalogue.FrameRate;
 import rigbrief.intake.Levels.Smoothness;
+import rigbrief.wording.Phrase;
 
 /** How smoothly each game has to run, and with how fine a picture. */
 final class GameSteps {
@@ -43,26 +44,8 @@ final class GameSteps {
             return List.of();
         }
         return List.of(
-                Asking.about("Pictures of the games", TUNING)
-                        .ask(
-                                "Shall the games look as they usually do, or do you"
-                                        + " want to say it for each?")
-                        .explain(
-                                "A game can draw plainer or richer pictures: detail,"
-                                        + " true reflections, or fewer points enlarged. Richer"
-                                        + " pictures need a dearer graphics card, the part that"
-                                        + " draws them. Whoever does not know leaves it as usual.")
-                        .choices(
-                                List.of(
-                                        new Choice(
-                                                USUAL,
-                                                "as usual",
-                                                "Each game draws at the detail its"
-                                                        + " catalogue entry was measured with."),
-                                        new Choice(
-                                                EACH,
-                                                "say it for each",
-                                                "You will be asked about each game.")))
+                Asking.about("pictures", TUNING)
+                        .choices(List.of(Choice.of(TUNING, USUAL), Choice.of(TUNING, EACH)))
                         .usual(USUAL)
                         .readChoice(choice -> sheet.brief()));
     }
@@ -102,11 +85,8 @@ final class GameSteps {
     }
 
     private static Question preset(Sheet sheet, FrameRate game) {
-        return Asking.about(game.title(), "detail " + game.id())
-                .ask("How much detail shall " + game.title() + " draw?")
-                .explain(
-                        "These are the game's own steps, plainest first. More detail"
-                                + " means more to draw in each picture.")
+        return Asking.aboutTitle(game.title(), "detail " + game.id())
+                .ask(game.title())
                 .choices(Levels.steps(game.presets().keySet(), game.referencePreset()))
                 .usual(game.referencePreset())
                 .read(
@@ -125,22 +105,14 @@ final class GameSteps {
                                             old.rays(),
                                             old.upscaling()),
                                     work == 1
-                                            ? "That is the usual work for each picture."
-                                            : "Each picture is about %d %% of the usual work."
-                                                    .formatted(Math.round(100 * work)));
+                                            ? Phrase.of("then.detail.usual")
+                                            : Phrase.of("then.detail", Math.round(100 * work)));
                         });
     }
 
     private static Question rays(Sheet sheet, FrameRate game) {
-        return Asking.about(game.title(), "rays " + game.id())
-                .ask(
-                        "Shall "
-                                + game.title()
-                                + " trace rays of light, for true reflections and shadows?")
-                .explain(
-                        "Ray tracing follows light through the scene. It looks real in"
-                                + " water, glass and lamplight, and it is the hardest work there"
-                                + " is for a graphics card.")
+        return Asking.aboutTitle(game.title(), "rays " + game.id())
+                .ask(game.title())
                 .choices(Levels.steps(game.rays().keySet(), OFF))
                 .usual(OFF)
                 .read(
@@ -157,32 +129,24 @@ final class GameSteps {
                                             old.preset(),
                                             off ? Optional.empty() : Optional.of(choice.word()),
                                             old.upscaling()),
-                                    off
-                                            ? "No rays are traced."
-                                            : "Only graphics cards, the parts that draw"
-                                                    + " the pictures, which trace rays can be"
-                                                    + " chosen.");
+                                    off ? Phrase.of("then.rays.off") : Phrase.of("then.rays"));
                         });
     }
 
     private static Question upscaling(Sheet sheet, FrameRate game) {
         List<Choice> offered = new ArrayList<>();
-        offered.add(new Choice(Entries.NONE, "no", "every point of the screen is drawn"));
+        offered.add(Choice.of("upscaling", Entries.NONE));
         game.upscaling()
                 .forEach(
                         (name, ratio) ->
                                 offered.add(
-                                        new Choice(
+                                        Choice.called(
                                                 name,
-                                                name,
-                                                "draws %d of 100 points, guesses the rest"
-                                                        .formatted(
-                                                                Math.round(100 * ratio * ratio)))));
-        return Asking.about(game.title(), "upscaling " + game.id())
-                .ask("May " + game.title() + " draw fewer points and enlarge the picture?")
-                .explain(
-                        "This is called upscaling. The picture is drawn smaller and"
-                                + " enlarged cleverly: a little softer, a lot less work.")
+                                                Phrase.of(
+                                                        "pick.upscaling.means",
+                                                        Math.round(100 * ratio * ratio)))));
+        return Asking.aboutTitle(game.title(), "upscaling " + game.id())
+                .ask(game.title())
                 .choices(offered)
                 .usual(Entries.NONE)
                 .read(
@@ -199,15 +163,13 @@ final class GameSteps {
                                             old.rays(),
                                             none ? Optional.empty() : Optional.of(choice.word())),
                                     none
-                                            ? "Every point is drawn."
-                                            : "A cheaper graphics card, the part that"
-                                                    + " draws the pictures, will do for the same"
-                                                    + " smoothness.");
+                                            ? Phrase.of("then.upscaling.none")
+                                            : Phrase.of("then.upscaling"));
                         });
     }
 
     private static Answer set(
-            Sheet sheet, FrameRate game, String text, Settings settings, String consequence) {
+            Sheet sheet, FrameRate game, String text, Settings settings, Phrase consequence) {
         WorkloadNeed old = WorkloadSteps.need(sheet, game.id());
         return new Answer(
                 text,
@@ -226,18 +188,8 @@ final class GameSteps {
     }
 
     private static Question smoothness(Sheet sheet, FrameRate game) {
-        return Asking.about(game.title(), "smoothness " + game.id())
-                .ask(
-                        "How smoothly must "
-                                + game.title()
-                                + " run, at the least? Pictures drawn each second; a"
-                                + " number of your own may be typed too.")
-                .explain(
-                        "A game draws many pictures each second; more of them look"
-                                + " smoother. The number is an average. In the slowest moments"
-                                + " two thirds of it are asked for, the \"1 % low\": only one"
-                                + " picture in a hundred takes longer. To set both, type them as"
-                                + " 72/50.")
+        return Asking.aboutTitle(game.title(), "smoothness " + game.id())
+                .ask(game.title())
                 .choices(Levels.smoothness())
                 .usual("smooth")
                 .read(typed -> smooth(sheet, game, typed));
@@ -265,8 +217,7 @@ final class GameSteps {
                         Smoothness.low(level.averageFps()));
             }
         }
-        return new Answer(
-                choice.word(), sheet.brief(), "Nothing is promised about its smoothness.");
+        return new Answer(choice.word(), sheet.brief(), Phrase.of("then.smoothness.any"));
     }
 
     private static Answer demanded(Sheet sheet, FrameRate game, String text, int average, int low)
@@ -274,9 +225,8 @@ final class GameSteps {
         if (game.engineCapFps().isPresent() && average > game.engineCapFps().getAsDouble()) {
             throw new NotUnderstood(
                     Integer.toString(average),
-                    "at most %d pictures a second, all that this game ever draws"
-                            .formatted((int) game.engineCapFps().getAsDouble()),
-                    "choose fewer");
+                    Phrase.of("expected.rate", (int) game.engineCapFps().getAsDouble()),
+                    Phrase.of("advice.rate"));
         }
         WorkloadNeed old = WorkloadSteps.need(sheet, game.id());
         Target must =
@@ -292,14 +242,13 @@ final class GameSteps {
                                 old.wish(),
                                 old.weight(),
                                 old.settings())),
-                "At least %d pictures a second on average, %d in the slowest moments.%s"
-                        .formatted(average, low, beyondScreen(sheet, average)));
+                Phrase.of("then.smoothness", average, low, beyondScreen(sheet, average)));
     }
 
-    private static String beyondScreen(Sheet sheet, int average) {
+    private static Phrase beyondScreen(Sheet sheet, int average) {
         Optional<Screen> screen = sheet.brief().screen();
         return screen.isPresent() && average > screen.get().refreshHz()
-                ? " The screen shows %d of them at most.".formatted(screen.get().refreshHz())
-                : "";
+                ? Phrase.of("then.smoothness.screen", screen.get().refreshHz())
+                : Phrase.NONE;
     }
 }

@@ -14,11 +14,12 @@ import rigbrief.intake.Levels.Loudness;
 import rigbrief.intake.Levels.Size;
 import rigbrief.part.Colour;
 import rigbrief.part.SidePanel;
+import rigbrief.wording.Phrase;
 
 /** How it may look, how loud and how large it may be. */
 final class LookSteps {
-    private static final String LOOKS = "Looks";
-    private static final String NOISE = "Noise";
+    private static final String LOOKS = "looks";
+    private static final String NOISE = "noise";
     private static final int LOWEST_DBA = 10;
     private static final int HIGHEST_DBA = 80;
     private static final int SMALLEST_L = 5;
@@ -29,10 +30,6 @@ final class LookSteps {
     static List<Question> looks(Sheet sheet) {
         return List.of(
                 Asking.about(LOOKS, "lights")
-                        .ask("Some parts glow in colours. May there be lights in it?")
-                        .explain(
-                                "Lights are for show alone. Many can be switched off,"
-                                        + " some only with a program.")
                         .choices(Levels.LIGHTING)
                         .usual(Levels.ANY)
                         .readChoice(
@@ -42,16 +39,10 @@ final class LookSteps {
                                                 LightingNeed.valueOf(
                                                         choice.word().toUpperCase(Locale.ROOT)))),
                 Asking.about(LOOKS, "side")
-                        .ask("Shall the side of the box be closed, or show the inside?")
-                        .explain("A glass side shows the parts and lets a little more noise out.")
                         .choices(Levels.SIDES)
                         .usual(Levels.ANY)
                         .readChoice(choice -> side(sheet, choice.word())),
                 Asking.about(LOOKS, "colour")
-                        .ask("Which colour shall it have?")
-                        .explain(
-                                "This is about the parts that show: the case, and the"
-                                        + " inside where the side is glass.")
                         .choices(Levels.COLOURS)
                         .usual(Levels.ANY)
                         .readChoice(choice -> colour(sheet, choice.word())));
@@ -97,23 +88,11 @@ final class LookSteps {
         }
         return List.of(
                 Asking.about(LOOKS, "colour-is-a-must")
-                        .ask(
-                                "Must it be %s, or would that only be nice?"
-                                        .formatted(colour.get().word()))
-                        .explain(
-                                "If it must, every part in sight is of that colour or"
-                                        + " none is offered. If it would be nice, the colour is"
-                                        + " weighed against its price.")
+                        .ask(Phrase.of("pick.colour." + colour.get().word()))
                         .choices(
                                 List.of(
-                                        new Choice(
-                                                "wish",
-                                                "would be nice",
-                                                "The colour is weighed against what it costs."),
-                                        new Choice(
-                                                "must",
-                                                "it must",
-                                                "Parts in sight of another colour are left out.")))
+                                        Choice.of("colour-is-a-must", "wish"),
+                                        Choice.of("colour-is-a-must", "must")))
                         .usual("wish")
                         .readChoice(
                                 choice ->
@@ -127,14 +106,6 @@ final class LookSteps {
     static List<Question> noise(Sheet sheet) {
         return List.of(
                 Asking.about(NOISE, "noise")
-                        .ask(
-                                "How loud may it be where you sit, when it works its"
-                                        + " hardest? In decibels, dB(A): more is louder; a number"
-                                        + " of your own may be typed.")
-                        .explain(
-                                "dB(A) is a reading of sound that follows the ear. Ten"
-                                        + " more sound about twice as loud. At rest a computer is"
-                                        + " much quieter than this.")
                         .choices(Levels.loudness())
                         .usual(Levels.ANY)
                         .read(typed -> noise(sheet, typed)));
@@ -151,8 +122,7 @@ final class LookSteps {
                 return limit(sheet, level.word(), level.dba());
             }
         }
-        return new Answer(
-                choice.word(), sheet.brief(), "Noise is no limit; quieter is still better.");
+        return new Answer(choice.word(), sheet.brief(), Phrase.of("then.noise.any"));
     }
 
     private static Answer limit(Sheet sheet, String text, int dba) {
@@ -161,10 +131,7 @@ final class LookSteps {
                         OptionalInt.of(dba),
                         OptionalInt.empty(),
                         sheet.brief().noise().seatDistanceM());
-        return new Answer(
-                text,
-                sheet.draft().noise(noise).toBrief(),
-                "At most %d dB(A) reach your seat under full work.".formatted(dba));
+        return new Answer(text, sheet.draft().noise(noise).toBrief(), Phrase.of("then.noise", dba));
     }
 
     static List<Question> noiseMust(Sheet sheet) {
@@ -174,27 +141,13 @@ final class LookSteps {
         }
         return List.of(
                 Asking.about(NOISE, "noise-is-a-must")
-                        .ask("Must it be as quiet as that, or would that only be nice?")
-                        .explain(
-                                "If it must, louder computers are not offered. If it"
-                                        + " would be nice, quietness is weighed against its price.")
                         .choices(
                                 List.of(
-                                        new Choice(
-                                                "must",
-                                                "it must",
-                                                "Louder computers are left out."),
-                                        new Choice(
-                                                "wish",
-                                                "would be nice",
-                                                "Quietness is weighed against what it costs.")))
+                                        Choice.of("noise-is-a-must", "must"),
+                                        Choice.of("noise-is-a-must", "wish")))
                         .usual("must")
                         .readChoice(choice -> strength(sheet, choice.word().equals("must"))),
                 Asking.about(NOISE, "place")
-                        .ask("Where will it stand, seen from your head?")
-                        .explain(
-                                "Sound falls off with distance: twice as far is about"
-                                        + " 6 decibels less in the open.")
                         .choices(PLACES)
                         .usual("under")
                         .readChoice(choice -> distance(sheet, metres(choice.word()))));
@@ -203,9 +156,9 @@ final class LookSteps {
     /** Distance from the case to the ear; common practice. */
     static final List<Choice> PLACES =
             List.of(
-                    new Choice("on", "on the desk, half a metre", "Reckoned at 0.5 m."),
-                    new Choice("under", "under the desk, under a metre", "Reckoned at 0.8 m."),
-                    new Choice("away", "across the room, two metres", "Reckoned at 2 m."));
+                    Choice.of("place", "on"),
+                    Choice.of("place", "under"),
+                    Choice.of("place", "away"));
 
     static double metres(String place) {
         return switch (place) {
@@ -234,21 +187,15 @@ final class LookSteps {
 
     static List<Question> size(Sheet sheet) {
         return List.of(
-                Asking.about("Size", "size")
-                        .ask(
-                                "How large may the case be, the box around everything?"
-                                        + " A number of litres of your own may be typed.")
-                        .explain(
-                                "Litres are height times width times depth in"
-                                        + " decimetres. Small cases look neat, take fewer parts"
-                                        + " and run warmer or louder.")
+                Asking.about("size", "size")
                         .choices(Levels.sizes())
                         .usual(Levels.ANY)
                         .read(typed -> size(sheet, typed)));
     }
 
     private static Answer size(Sheet sheet, String typed) throws NotUnderstood {
-        String entry = typed.strip().toLowerCase(Locale.ROOT).replaceFirst(" ?(l|litres?)$", "");
+        String entry =
+                typed.strip().toLowerCase(Locale.ROOT).replaceFirst(" ?(l|litres?|liter)$", "");
         boolean own = entry.matches("[0-9]{1,3}") && Integer.parseInt(entry) >= SMALLEST_L;
         if (own) {
             return litres(sheet, entry, Entries.whole(entry, SMALLEST_L, LARGEST_L));
@@ -259,7 +206,7 @@ final class LookSteps {
                 return litres(sheet, size.word(), size.litres());
             }
         }
-        return new Answer(choice.word(), sheet.brief(), "A case of any size may be chosen.");
+        return new Answer(choice.word(), sheet.brief(), Phrase.of("then.size.any"));
     }
 
     private static Answer litres(Sheet sheet, String text, int litres) {
@@ -270,9 +217,6 @@ final class LookSteps {
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty());
-        return new Answer(
-                text,
-                sheet.draft().size(need).toBrief(),
-                "Larger cases than %d litres are left out.".formatted(litres));
+        return new Answer(text, sheet.draft().size(need).toBrief(), Phrase.of("then.size", litres));
     }
 }

@@ -5,14 +5,14 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import rigbrief.brief.Wishes;
 import rigbrief.quantity.Money;
+import rigbrief.wording.Phrase;
 
 /** What matters most, and how much it may cost. */
 final class MoneySteps {
-    private static final String TOPIC = "Money";
+    private static final String TOPIC = "money";
     private static final String YES = "yes";
     private static final String USUAL = "usual";
     private static final int MOST_FIRST = 3;
@@ -22,14 +22,7 @@ final class MoneySteps {
 
     static List<Question> wishes(Sheet sheet) {
         return List.of(
-                Asking.about("What matters most", "wishes")
-                        .ask(
-                                "If money is left, what shall it go into first? Up to"
-                                        + " three, the dearest first; or usual.")
-                        .explain(
-                                "What you demanded always holds. These say which of"
-                                        + " the computers that hold it are better. Usual weighs"
-                                        + " good value and quietness a little more than the rest.")
+                Asking.about("matters", "wishes")
                         .choices(Levels.GOALS)
                         .several()
                         .usual(USUAL)
@@ -37,8 +30,8 @@ final class MoneySteps {
     }
 
     private static Answer wishes(Sheet sheet, String typed) throws NotUnderstood {
-        if (typed.strip().toLowerCase(Locale.ROOT).equals(USUAL)) {
-            return new Answer(USUAL, sheet.brief(), "Everything is weighed in the usual way.");
+        if (Entries.means(USUAL, typed)) {
+            return new Answer(USUAL, sheet.brief(), Phrase.of("then.wishes.usual"));
         }
         List<String> first = new ArrayList<>();
         for (String entry : typed.split("[,;]")) {
@@ -50,14 +43,13 @@ final class MoneySteps {
         if (first.size() > MOST_FIRST) {
             throw new NotUnderstood(
                     typed.strip(),
-                    "at most %d of them: what comes first can't be everything"
-                            .formatted(MOST_FIRST),
-                    "choose the dearest");
+                    Phrase.of("expected.wishes", MOST_FIRST),
+                    Phrase.of("advice.wishes"));
         }
         return new Answer(
                 String.join(", ", first),
                 sheet.draft().wishes(weighed(first)).toBrief(),
-                "Money left over goes there first.");
+                Phrase.of("then.wishes"));
     }
 
     /** The dearest weighs 5, each further one less; every other goal keeps a weight of 1. */
@@ -73,47 +65,26 @@ final class MoneySteps {
 
     static List<Question> ceiling(Sheet sheet) {
         Least least = sheet.least().of(sheet.brief());
-        String whole =
-                sheet.brief().quantity() > 1
-                        ? "all %d computers together".formatted(sheet.brief().quantity())
-                        : "the whole computer";
+        int quantity = sheet.brief().quantity();
         return List.of(
                 Asking.about(TOPIC, "ceiling")
-                        .ask(
-                                "What may %s cost at the most, everything included, in %s? %s"
-                                        .formatted(whole, sheet.brief().currency(), range(least)))
-                        .explain(
-                                "Everything is parts, delivery, work and tax. Nothing"
-                                        + " dearer will be proposed. The least is found by trying"
-                                        + " the catalogue's parts against your answers, not"
-                                        + " guessed; more money buys what you wish for beyond the"
-                                        + " least.")
+                        .as(quantity > 1 ? "ceiling-of-all" : "ceiling")
+                        .ask(sheet.brief().currency().getCurrencyCode(), range(least), quantity)
                         .usual(suggested(least))
                         .read(typed -> ceiling(sheet, least, typed)),
-                Asking.about(TOPIC, "overrun")
-                        .ask("By how many percent may it go over that, if a wish needs it?")
-                        .explain(
-                                "Some people say 1500 and mean about 1500. The part"
-                                        + " beyond is only used if it buys something you wish"
-                                        + " for, and the proposal says so. 0 keeps to the amount.")
-                        .usual("0")
-                        .read(typed -> overrun(sheet, typed)));
+                Asking.about(TOPIC, "overrun").usual("0").read(typed -> overrun(sheet, typed)));
     }
 
-    private static String range(Least least) {
+    private static Phrase range(Least least) {
         if (least instanceof Least.Known known) {
-            return "With these answers the least is %s.".formatted(known.total());
+            return Phrase.of("least.range", known.total());
         }
         if (least instanceof Least.Between between) {
-            return ("With these answers it can be had for %s; whether for less is not proven,"
-                            + " but not below %s.")
-                    .formatted(between.high(), between.low());
+            return Phrase.of("least.range.between", between.high(), between.low());
         }
         return least instanceof Least.Impossible
-                ? "With these answers no computer can be had from this catalogue at any"
-                        + " price: go back, or let the proposal say which answers clash."
-                : "The least could not be found out in the time for a question; the"
-                        + " proposal looks longer.";
+                ? Phrase.of("least.range.impossible")
+                : Phrase.of("least.range.unknown");
     }
 
     /** A quarter above the least, rounded up to fifty: common practice for a first figure. */
@@ -138,20 +109,16 @@ final class MoneySteps {
                 judged(ceiling, least));
     }
 
-    private static String judged(Money ceiling, Least least) {
+    private static Phrase judged(Money ceiling, Least least) {
         if (least instanceof Least.Known known) {
             return ceiling.compareTo(known.total()) < 0
-                    ? ("That is %s below the least: no computer can be proposed, but the"
-                                    + " cheapest ways out can.")
-                            .formatted(known.total().minus(ceiling))
-                    : "That leaves %s above the least for what you wish."
-                            .formatted(ceiling.minus(known.total()));
+                    ? Phrase.of("then.ceiling.below", known.total().minus(ceiling))
+                    : Phrase.of("then.ceiling.above", ceiling.minus(known.total()));
         }
         if (least instanceof Least.Between between && ceiling.compareTo(between.low()) < 0) {
-            return "That is below %s, under which nothing can be had: the proposal will say so."
-                    .formatted(between.low());
+            return Phrase.of("then.ceiling.hopeless", between.low());
         }
-        return "Nothing dearer will be proposed.";
+        return Phrase.of("then.ceiling");
     }
 
     private static Answer overrun(Sheet sheet, String typed) throws NotUnderstood {
@@ -164,19 +131,14 @@ final class MoneySteps {
                         .overrunBasisPoints(percent.movePointRight(2).intValueExact())
                         .toBrief(),
                 percent.signum() == 0
-                        ? "The amount is kept to."
-                        : "At the very most %s.".formatted(most));
+                        ? Phrase.of("then.overrun.none")
+                        : Phrase.of("then.overrun", most));
     }
 
     static List<Question> review(Sheet sheet) {
         return List.of(
-                Asking.about("Everything is answered", Interview.REVIEW)
-                        .ask("Shall the brief be written?")
-                        .explain(
-                                "The brief is the file in which all this stands, one"
-                                        + " line for each thing you said. Type back to change"
-                                        + " something.")
-                        .choices(List.of(new Choice(YES, YES, "The brief is written.")))
+                Asking.about("review", Interview.REVIEW)
+                        .choices(List.of(Choice.of(Interview.REVIEW, YES)))
                         .usual(YES)
                         .readChoice(choice -> sheet.brief()));
     }

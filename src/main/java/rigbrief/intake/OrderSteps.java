@@ -3,11 +3,12 @@ package rigbrief.intake;
 import java.util.List;
 import java.util.OptionalInt;
 import rigbrief.brief.Brief;
+import rigbrief.wording.Phrase;
 
 /** Who it is for, how many, how soon, from how many shops. */
 final class OrderSteps {
-    private static final String FOR_WHOM = "The client";
-    private static final String DELIVERY = "Delivery";
+    private static final String FOR_WHOM = "client";
+    private static final String DELIVERY = "delivery";
     private static final String SHOPS = "shops";
     private static final int MOST_MACHINES = 10_000;
     private static final int MOST_DAYS = 365;
@@ -18,23 +19,15 @@ final class OrderSteps {
     static List<Question> client(Sheet sheet) {
         return List.of(
                 Asking.about(FOR_WHOM, "client")
-                        .ask("Who is this computer for? A name, as it shall stand on the proposal.")
-                        .explain(
-                                "The name stands on the proposal and in the file; it"
-                                        + " changes nothing else.")
                         .read(
                                 typed -> {
-                                    String name = Entries.text(typed, "a name");
+                                    String name = Entries.text(typed, Phrase.of("expected.name"));
                                     return new Answer(
                                             name,
                                             sheet.draft().client(name).toBrief(),
-                                            "The brief is for " + name + ".");
+                                            Phrase.of("then.client", name));
                                 }),
                 Asking.about(FOR_WHOM, "quantity")
-                        .ask("How many computers like this are wanted?")
-                        .explain(
-                                "All of them will be built from the same parts, and"
-                                        + " shops must have enough in stock.")
                         .usual("1")
                         .read(
                                 typed -> {
@@ -42,34 +35,17 @@ final class OrderSteps {
                                     return new Answer(
                                             Integer.toString(count),
                                             sheet.draft().quantity(count).toBrief(),
-                                            count == 1
-                                                    ? "One computer; every amount is for it."
-                                                    : count
-                                                            + " computers; every amount"
-                                                            + " is for all of them"
-                                                            + " together.");
+                                            Phrase.of("then.quantity", count));
                                 }));
     }
 
     static List<Question> delivery(Sheet sheet) {
         return List.of(
                 Asking.about(DELIVERY, "days-to-wait")
-                        .ask(
-                                "Within how many days must the parts arrive? Type a"
-                                        + " number of days, or any.")
-                        .explain(
-                                "Shops state how long they take to send a part. A part"
-                                        + " that takes longer than this is left out.")
                         .usual(Levels.ANY)
                         .read(typed -> days(sheet, typed)),
                 Asking.about(DELIVERY, SHOPS)
-                        .ask("From how many shops may the parts come? Type a number, or any.")
-                        .explain(
-                                ("Each shop charges its own delivery, which is part of every"
-                                                + " amount shown here. Few shops make ordering and"
-                                                + " returning simpler; many make it cheaper. The"
-                                                + " catalogue has %d.")
-                                        .formatted(sheet.catalogue().suppliers().size()))
+                        .why(sheet.catalogue().suppliers().size())
                         .usual(Levels.ANY)
                         .read(typed -> shops(sheet, typed)));
     }
@@ -88,9 +64,8 @@ final class OrderSteps {
                                         buying.variants()))
                         .toBrief(),
                 days.isEmpty()
-                        ? "Parts may take as long as they take."
-                        : "Parts that take longer than %s are left out."
-                                .formatted(Plain.counted(days.getAsInt(), "day")));
+                        ? Phrase.of("then.days-to-wait.any")
+                        : Phrase.of("then.days-to-wait", days.getAsInt()));
     }
 
     private static Answer shops(Sheet sheet, String typed) throws NotUnderstood {
@@ -107,13 +82,12 @@ final class OrderSteps {
                                         buying.variants()))
                         .toBrief(),
                 shops.isEmpty()
-                        ? "Each part may come from whichever shop makes the whole cheapest."
-                        : "All parts come from at most %s."
-                                .formatted(Plain.counted(shops.getAsInt(), "shop")));
+                        ? Phrase.of("then.shops.any")
+                        : Phrase.of("then.shops", shops.getAsInt()));
     }
 
     private static OptionalInt numberOrAny(String typed, int least, int most) throws NotUnderstood {
-        if (typed.strip().equalsIgnoreCase(Levels.ANY)) {
+        if (Entries.means(Levels.ANY, typed)) {
             return OptionalInt.empty();
         }
         return OptionalInt.of(Entries.whole(typed, least, most));

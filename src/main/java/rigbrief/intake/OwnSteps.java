@@ -25,6 +25,7 @@ import rigbrief.part.Supply;
 import rigbrief.part.SupplyForm;
 import rigbrief.part.Tally;
 import rigbrief.quantity.Length;
+import rigbrief.wording.Phrase;
 
 /**
  * Parts that are there already and stand in no catalogue, by the figures on their labels.
@@ -41,7 +42,7 @@ final class OwnSteps {
     /** The sorts that can be described here. */
     static final List<String> SORTS = List.of(SUPPLY, DRIVE);
 
-    private static final String TOPIC = "The part that is there";
+    private static final String TOPIC = "own-part";
     private static final String UNKNOWN = "unknown";
 
     /** Levels of a usual supply at 20, 50 and 100 % of its load, in dB(A): those of a brief. */
@@ -52,14 +53,14 @@ final class OwnSteps {
 
     private static final List<Choice> FORMS =
             List.of(
-                    new Choice("atx", "ATX", "the usual size, 150 mm wide and 86 mm high"),
-                    new Choice("sfx", "SFX", "the small size, 125 mm wide"),
-                    new Choice("sfx-l", "SFX-L", "the small size, longer"));
+                    Choice.of("own-supply-form", "atx"),
+                    Choice.of("own-supply-form", "sfx"),
+                    Choice.of("own-supply-form", "sfx-l"));
 
     /** Efficiencies of the 80 PLUS programme at 115 V and half load. */
     private static final List<Choice> LABELS =
             List.of(
-                    new Choice("none", "none", "no 80 PLUS label on it"),
+                    Choice.of("own-supply-efficiency", "none"),
                     label("80plus", "80 PLUS", 80),
                     label("bronze", "80 PLUS Bronze", 85),
                     label("silver", "80 PLUS Silver", 88),
@@ -69,24 +70,17 @@ final class OwnSteps {
 
     /** Speeds are those that drives of the sort reach at the least. Common practice. */
     private enum DriveSort {
-        M2(
-                "m2",
-                "bare stick, M.2",
-                "plugs flat onto the board",
-                DriveForm.M2_2280,
-                Bus.GEN3X4,
-                2_000),
-        SSD("ssd", "flat box, 2.5 inches", "no noise, two cables", DriveForm.BAY_25, Bus.SATA, 500),
-        DISK("disk", "heavy box, 3.5 inches", "hums, two cables", DriveForm.BAY_35, Bus.SATA, 150);
+        M2("m2", DriveForm.M2_2280, Bus.GEN3X4, 2_000),
+        SSD("ssd", DriveForm.BAY_25, Bus.SATA, 500),
+        DISK("disk", DriveForm.BAY_35, Bus.SATA, 150);
 
         private final Choice choice;
         private final DriveForm form;
         private final Bus bus;
         private final int speedMbs;
 
-        DriveSort(
-                String word, String label, String meaning, DriveForm form, Bus bus, int speedMbs) {
-            this.choice = new Choice(word, label, meaning);
+        DriveSort(String word, DriveForm form, Bus bus, int speedMbs) {
+            this.choice = Choice.of("own-drive-sort", word);
             this.form = form;
             this.bus = bus;
             this.speedMbs = speedMbs;
@@ -95,8 +89,24 @@ final class OwnSteps {
 
     private OwnSteps() {}
 
+    /** The sort that was typed, in whichever language. */
+    static Optional<String> sort(String typed) {
+        return SORTS.stream().filter(sort -> Entries.means(sort, typed)).findFirst();
+    }
+
+    /** What a sort is called. */
+    static Phrase called(String sort) {
+        return Phrase.of("word." + sort.replace(' ', '-'));
+    }
+
+    /** What a kind of part is called within a sentence. */
+    static Phrase kind(Part part) {
+        return Phrase.of("kind." + part.kind().word());
+    }
+
     private static Choice label(String word, String name, int percent) {
-        return new Choice(word, name, "at half load %d %% of the power arrives".formatted(percent));
+        return new Choice(
+                word, Phrase.data(name), Phrase.of("pick.own-supply-efficiency.means", percent));
     }
 
     /** The questions on each part that was said to be there. */
@@ -114,84 +124,66 @@ final class OwnSteps {
 
     private static List<Question> supply(Sheet sheet) {
         return List.of(
-                name(sheet, "own-supply-name", "the power supply", "Unknown supply"),
+                name(sheet, "own-supply-name", "Unknown supply"),
                 Asking.about(TOPIC, "own-supply-watts")
-                        .ask("How many watts does the power supply's label state in all?")
-                        .explain("The power it gives, the largest number of watts on its label.")
                         .usual("500")
-                        .read(typed -> whole(sheet, typed, 100, 3_000, "It gives %d W.")),
+                        .read(typed -> whole(sheet, typed, 100, 3_000, "own-supply-watts")),
                 Asking.about(TOPIC, "own-supply-form")
-                        .ask("Which size is the power supply?")
-                        .explain("The case must take its body.")
                         .choices(FORMS)
                         .usual("atx")
                         .readChoice(choice -> sheet.brief()),
                 Asking.about(TOPIC, "own-supply-length")
-                        .ask("How long is it, in millimetres, without its plugs? Or unknown.")
-                        .explain(
-                                "Measured from the side with the switch to the side with the leads."
-                                        + " Unknown leaves a caution that it has to be measured.")
                         .usual(UNKNOWN)
                         .read(typed -> length(sheet, typed)),
                 Asking.about(TOPIC, "own-supply-efficiency")
-                        .ask("Which efficiency label does it carry?")
-                        .explain("80 PLUS labels say how much of the power is lost as heat.")
                         .choices(LABELS)
                         .usual("none")
                         .readChoice(choice -> sheet.brief()),
-                count(sheet, "own-supply-eps8", "8-pin plugs for the processor", 0, 4, "1"),
-                count(sheet, "own-supply-8pin", "6+2-pin plugs for graphics cards", 0, 12, "2"),
-                count(sheet, "own-supply-12v2x6", "12V-2x6 plugs, flat with 16 pins", 0, 4, "0"),
+                count(sheet, "own-supply-eps8", 0, 4, "1"),
+                count(sheet, "own-supply-8pin", 0, 12, "2"),
+                count(sheet, "own-supply-12v2x6", 0, 4, "0"),
                 Asking.about(TOPIC, "own-supply-sata")
-                        .ask("How many SATA power plugs, flat and L-shaped, does it have?")
-                        .explain(PLUGS)
+                        .whyAs("own-supply-plugs")
                         .usual("4")
                         .read(typed -> supply(sheet, typed)));
     }
 
-    private static final String PLUGS =
-            "Each part plugs into a lead of its own, so the plugs are counted. Count those on the"
-                    + " leads that belong to it.";
-
-    private static Question count(
-            Sheet sheet, String id, String what, int least, int most, String usual) {
+    private static Question count(Sheet sheet, String id, int least, int most, String usual) {
         return Asking.about(TOPIC, id)
-                .ask("How many " + what + ", does it have?")
-                .explain(PLUGS)
+                .whyAs("own-supply-plugs")
                 .usual(usual)
-                .read(typed -> whole(sheet, typed, least, most, "%d are counted on."));
+                .read(typed -> whole(sheet, typed, least, most, "own-supply-plugs"));
     }
 
-    private static Question name(Sheet sheet, String id, String what, String usual) {
+    private static Question name(Sheet sheet, String id, String usual) {
         return Asking.about(TOPIC, id)
-                .ask("Who made " + what + ", and what is it called? Maker and model.")
-                .explain("As on its label; both stand on the proposal.")
+                .whyAs("own-name")
                 .usual(usual)
                 .read(
                         typed -> {
-                            String name = Entries.text(typed, "a maker and a model");
+                            String name =
+                                    Entries.text(typed, Phrase.of("expected.maker-and-model"));
                             if (!name.contains(" ")) {
-                                throw new NotUnderstood(
-                                        name,
-                                        "a maker and a model with a space between",
-                                        "write both as on the label");
+                                throw NotUnderstood.of(name, "both-names");
                             }
-                            return new Answer(name, sheet.brief(), name + " is kept.");
+                            return new Answer(
+                                    name, sheet.brief(), Phrase.of("then.own-name", name));
                         });
     }
 
-    private static Answer whole(Sheet sheet, String typed, int least, int most, String told)
+    private static Answer whole(Sheet sheet, String typed, int least, int most, String then)
             throws NotUnderstood {
         int number = Entries.whole(typed.strip(), least, most);
-        return new Answer(Integer.toString(number), sheet.brief(), told.formatted(number));
+        return new Answer(
+                Integer.toString(number), sheet.brief(), Phrase.of("then." + then, number));
     }
 
     private static Answer length(Sheet sheet, String typed) throws NotUnderstood {
         String plain = typed.strip().toLowerCase(Locale.ROOT).replaceFirst(" ?mm$", "");
-        if (plain.equals(UNKNOWN)) {
-            return new Answer(UNKNOWN, sheet.brief(), "It will have to be measured.");
+        if (Entries.means(UNKNOWN, plain)) {
+            return new Answer(UNKNOWN, sheet.brief(), Phrase.of("then.own-supply-length.unknown"));
         }
-        return whole(sheet, plain, 80, 300, "It is %d mm long.");
+        return whole(sheet, plain, 80, 300, "own-supply-length");
     }
 
     private static Answer supply(Sheet sheet, String typed) throws NotUnderstood {
@@ -234,16 +226,12 @@ final class OwnSteps {
             sorts.add(sort.choice);
         }
         return List.of(
-                name(sheet, "own-drive-name", "the drive", "Unknown drive"),
+                name(sheet, "own-drive-name", "Unknown drive"),
                 Asking.about(TOPIC, "own-drive-sort")
-                        .ask("What does the drive look like?")
-                        .explain("It tells where it goes and about how fast it is.")
                         .choices(sorts)
                         .usual("ssd")
                         .readChoice(choice -> sheet.brief()),
                 Asking.about(TOPIC, "own-drive-gb")
-                        .ask("How many gigabytes (GB) does it hold? 1 TB is 1000 GB.")
-                        .explain("It stands on its label, and in the computer it comes from.")
                         .usual("1000")
                         .read(typed -> drive(sheet, typed)));
     }
@@ -276,15 +264,14 @@ final class OwnSteps {
         if (kept.stream().anyMatch(other -> other.slot() == slot)) {
             throw new NotUnderstood(
                     part.name(),
-                    "no further %s, since a computer has no place for it"
-                            .formatted(part.kind().word()),
-                    "go back and leave one out");
+                    Phrase.of("expected.no-further", kind(part)),
+                    Phrase.of("advice.no-further.back"));
         }
         kept.add(new Kept(slot, part, 1));
         return new Answer(
                 answer,
                 sheet.draft().keep(kept).toBrief(),
-                "%s will be used and not paid for.".formatted(part.name()));
+                Phrase.of("then.parts-kept", part.name()));
     }
 
     private static int number(Sheet sheet, String question) {

@@ -17,11 +17,12 @@ import rigbrief.part.Kind;
 import rigbrief.part.Part;
 import rigbrief.part.Slot;
 import rigbrief.part.WirelessStandard;
+import rigbrief.wording.Phrase;
 
 /** What it has to have, what is there already, what is not wanted. */
 final class PartSteps {
-    private static final String FITTINGS = "What it has to have";
-    private static final String OWN = "What is there already";
+    private static final String FITTINGS = "fittings";
+    private static final String OWN = "own";
 
     /** Key of the parts kept. */
     static final String KEPT = "parts-kept";
@@ -34,45 +35,19 @@ final class PartSteps {
     static List<Question> fittings(Sheet sheet) {
         return List.of(
                 Asking.about(FITTINGS, "storage")
-                        .ask(
-                                "How much room for files, at the least? In gigabytes"
-                                        + " (GB), of which each holds about 300 photographs; a"
-                                        + " number of your own may be typed.")
-                        .explain(
-                                "One GB also holds about a quarter of an hour of"
-                                        + " fine film. Room for the games and programs you chose"
-                                        + " is reckoned as well; whichever is more counts.")
                         .choices(Levels.STORAGE)
                         .usual("500")
                         .read(typed -> storage(sheet, typed)),
                 Asking.about(FITTINGS, "wireless")
-                        .ask("Does it need Wi-Fi, the network without a cable?")
-                        .explain(
-                                "Without Wi-Fi a cable must run to the box that brings"
-                                        + " the internet. Wi-Fi mostly brings Bluetooth along,"
-                                        + " for headphones without a cable.")
                         .choices(Levels.WIRELESS)
                         .usual("wish")
                         .readChoice(choice -> wireless(sheet, choice)),
                 Asking.about(FITTINGS, "front-sockets")
-                        .ask(
-                                "Which sockets shall be on the front of the case? Type"
-                                        + " their numbers, or none.")
-                        .explain(
-                                "Sockets on the front are within reach; there are"
-                                        + " always some at the back.")
                         .choices(Levels.FRONT_PORTS)
                         .several()
                         .usual(Entries.NONE)
                         .read(typed -> front(sheet, typed)),
                 Asking.about(FITTINGS, "system")
-                        .ask(
-                                "Shall an operating system, the program that runs all"
-                                        + " others, be bought with it?")
-                        .explain(
-                                "Without an operating system a computer does nothing."
-                                        + " Some are free, others need a licence, a right of use,"
-                                        + " for each computer.")
                         .choices(Levels.SYSTEM)
                         .usual(Entries.NONE)
                         .readChoice(
@@ -97,8 +72,7 @@ final class PartSteps {
                 sheet.draft()
                         .storage(new Brief.StorageNeed(gb, old.roomFor(), old.years()))
                         .toBrief(),
-                "At least %d GB, and room for what was chosen with %d years of growth."
-                        .formatted(gb, old.years()));
+                Phrase.of("then.storage", gb, old.years()));
     }
 
     private static Strength strength(Choice choice) {
@@ -124,8 +98,8 @@ final class PartSteps {
                 Entries.words(named),
                 sheet.draft().frontPorts(ports).toBrief(),
                 ports.isEmpty()
-                        ? "The front decides nothing."
-                        : "Cases without them are left out, and the board must feed them.");
+                        ? Phrase.of("then.front-sockets.none")
+                        : Phrase.of("then.front-sockets"));
     }
 
     static List<Question> owned(Sheet sheet) {
@@ -133,17 +107,6 @@ final class PartSteps {
                 sheet.catalogue().parts(Kind.CASE).isEmpty() ? List.of() : named(sheet.catalogue());
         return List.of(
                 Asking.about(OWN, KEPT)
-                        .ask(
-                                "Which parts are there already and shall be used? Type"
-                                        + " their names with commas between them, or none.")
-                        .explain(
-                                "A part that is kept costs nothing, and everything"
-                                        + " else is fitted to it. The names are on the parts and"
-                                        + " on old bills; part of a name will do if it is plain"
-                                        + " which is meant. For a power supply or a drive that"
-                                        + " this catalogue does not know type other supply or other"
-                                        + " drive: its figures are asked for next. Any other part is"
-                                        + " described in the file later, under keep.")
                         .names(names)
                         .usual(Entries.NONE)
                         .read(typed -> keep(sheet, typed)));
@@ -152,10 +115,6 @@ final class PartSteps {
     static List<Question> avoided(Sheet sheet) {
         return List.of(
                 Asking.about(OWN, "makers-avoided")
-                        .ask(
-                                "Are there makers whose parts you do not want? Type"
-                                        + " their names with commas between them, or none.")
-                        .explain("Parts of these makers are left out wherever they would stand.")
                         .names(makers(sheet.catalogue()))
                         .usual(Entries.NONE)
                         .read(typed -> avoid(sheet, typed)));
@@ -172,7 +131,7 @@ final class PartSteps {
     /** What may be typed: every part, and the sorts that are described. */
     private static List<String> named(Catalogue catalogue) {
         List<String> named = new ArrayList<>(names(catalogue));
-        named.addAll(OwnSteps.SORTS);
+        OwnSteps.SORTS.forEach(sort -> named.addAll(Plain.spoken(OwnSteps.called(sort))));
         return named;
     }
 
@@ -193,9 +152,9 @@ final class PartSteps {
         Set<String> described = new LinkedHashSet<>();
         if (!Entries.none(typed)) {
             for (String entry : typed.split("[,;]")) {
-                String plain = entry.strip().toLowerCase(Locale.ROOT);
-                if (OwnSteps.SORTS.contains(plain)) {
-                    described.add(plain);
+                Optional<String> sort = OwnSteps.sort(entry);
+                if (sort.isPresent()) {
+                    described.add(sort.get());
                 } else if (!entry.isBlank()) {
                     add(kept, part(sheet.catalogue(), entry.strip()));
                 }
@@ -204,16 +163,13 @@ final class PartSteps {
         List<String> names = kept.stream().map(each -> each.part().name()).toList();
         List<String> all = new ArrayList<>(ids(kept));
         all.addAll(described);
-        String consequence =
-                described.isEmpty()
-                        ? "Everything is bought new."
-                        : "You will be asked for its figures.";
+        Phrase consequence =
+                Phrase.of(
+                        described.isEmpty() ? "then.parts-kept.none" : "then.parts-kept.described");
         return new Answer(
                 all.isEmpty() ? Entries.NONE : String.join(", ", all),
                 sheet.draft().keep(kept).toBrief(),
-                kept.isEmpty()
-                        ? consequence
-                        : "%s will be used and not paid for.".formatted(Plain.list(names)));
+                kept.isEmpty() ? consequence : Phrase.of("then.parts-kept", Plain.list(names)));
     }
 
     /** Each id as often as there are pieces, so that the answer reads back as it was meant. */
@@ -240,8 +196,8 @@ final class PartSteps {
         }
         throw new NotUnderstood(
                 part.name(),
-                "no further %s, since a computer has no place for it".formatted(part.kind().word()),
-                "leave one out");
+                Phrase.of("expected.no-further", OwnSteps.kind(part)),
+                Phrase.of("advice.no-further"));
     }
 
     private static Part part(Catalogue catalogue, String entry) throws NotUnderstood {
@@ -258,19 +214,19 @@ final class PartSteps {
         if (holding.size() == 1) {
             return holding.get(0);
         }
-        throw new NotUnderstood(entry, "the name of a part", meant(catalogue, holding, entry));
+        throw new NotUnderstood(
+                entry, Phrase.of("expected.part"), meant(catalogue, holding, entry));
     }
 
-    private static String meant(Catalogue catalogue, List<Part> holding, String entry) {
+    private static Phrase meant(Catalogue catalogue, List<Part> holding, String entry) {
         if (holding.isEmpty()) {
             return Nearest.to(entry, names(catalogue))
-                    .map(name -> "did you mean " + name + "?")
-                    .orElse("leave it out, since the catalogue knows none of that name");
+                    .map(Entries::meant)
+                    .orElse(Phrase.of("advice.part"));
         }
         List<String> shown = holding.stream().limit(MOST_SHOWN).map(Part::name).toList();
         int more = holding.size() - shown.size();
-        return "type more of the name: it may be %s%s"
-                .formatted(String.join(", ", shown), more > 0 ? " or %d more".formatted(more) : "");
+        return Phrase.of("advice.part.more", String.join(", ", shown), more);
     }
 
     private static Answer avoid(Sheet sheet, String typed) throws NotUnderstood {
@@ -287,8 +243,8 @@ final class PartSteps {
                 makers.isEmpty() ? Entries.NONE : String.join(", ", makers),
                 sheet.draft().avoid(new Brief.Avoid(makers, List.of())).toBrief(),
                 makers.isEmpty()
-                        ? "Every maker will do."
-                        : "Nothing of %s is chosen.".formatted(Plain.list(makers)));
+                        ? Phrase.of("then.makers-avoided.none")
+                        : Phrase.of("then.makers-avoided", Plain.list(makers)));
     }
 
     private static String maker(List<String> makers, String entry) throws NotUnderstood {
@@ -299,9 +255,7 @@ final class PartSteps {
         }
         throw new NotUnderstood(
                 entry,
-                "a maker in the catalogue",
-                Nearest.to(entry, makers)
-                        .map(maker -> "did you mean " + maker + "?")
-                        .orElse("leave it out, since nothing of it is sold here"));
+                Phrase.of("expected.maker"),
+                Nearest.to(entry, makers).map(Entries::meant).orElse(Phrase.of("advice.maker")));
     }
 }

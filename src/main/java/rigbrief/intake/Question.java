@@ -1,6 +1,7 @@
 package rigbrief.intake;
 
 import java.util.List;
+import rigbrief.wording.Phrase;
 
 /**
  * A question of the interview.
@@ -17,9 +18,9 @@ import java.util.List;
  */
 public record Question(
         String id,
-        String topic,
-        String ask,
-        String explanation,
+        Phrase topic,
+        Phrase ask,
+        Phrase explanation,
         List<Choice> choices,
         boolean several,
         List<String> names,

@@ -14,6 +14,7 @@ import rigbrief.part.Kind;
 import rigbrief.part.Part;
 import rigbrief.part.Port;
 import rigbrief.part.Resolution;
+import rigbrief.wording.Phrase;
 
 /** The screen: there already, bought with the computer, or not known. */
 final class ScreenSteps {
@@ -22,7 +23,7 @@ final class ScreenSteps {
     static final String BUY = "buy";
 
     private static final String UNKNOWN = "unknown";
-    private static final String TOPIC = "The screen";
+    private static final String TOPIC = "screen";
     private static final int BITS = 8;
     private static final int MOST_SCREENS = 4;
     private static final int SLOWEST_HZ = 24;
@@ -36,27 +37,13 @@ final class ScreenSteps {
 
     static List<Question> which(Sheet sheet) {
         List<Choice> offered = new ArrayList<>();
-        offered.add(
-                new Choice(
-                        OWN,
-                        "there already",
-                        "The computer is fitted to the screen that is there."));
+        offered.add(Choice.of(WHICH, OWN));
         if (!sheet.catalogue().parts(Kind.DISPLAY).isEmpty()) {
-            offered.add(new Choice(BUY, "buy one with it", "The screen is part of the price."));
+            offered.add(Choice.of(WHICH, BUY));
         }
-        offered.add(
-                new Choice(
-                        UNKNOWN,
-                        "not known yet",
-                        "An ordinary screen is taken for granted; games are reckoned"
-                                + " at 1920x1080."));
+        offered.add(Choice.of(WHICH, UNKNOWN));
         return List.of(
                 Asking.about(TOPIC, WHICH)
-                        .ask("Is there a screen already, or shall one be bought with the computer?")
-                        .explain(
-                                "The finer the screen's picture, the more work each"
-                                        + " picture of a game is; and the computer must have the"
-                                        + " socket that the screen needs.")
                         .choices(offered)
                         .usual(OWN)
                         .readChoice(
@@ -87,16 +74,7 @@ final class ScreenSteps {
     private static Question resolution(Sheet sheet) {
         boolean buy = sheet.brief().screen().get().buy();
         return Asking.about(TOPIC, "picture")
-                .ask(
-                        buy
-                                ? "How fine a picture shall the screen show, at the"
-                                        + " least? Points across and down."
-                                : "How many points does the screen have, across and down?")
-                .explain(
-                        "A picture is made of points, called pixels. The number stands"
-                                + " in the screen's papers or in the display settings of the"
-                                + " computer used now, written like 1920x1080. Any other may be"
-                                + " typed in the same way.")
+                .as(buy ? "picture-to-buy" : "picture")
                 .choices(buy ? sold(sheet.catalogue()) : Levels.PICTURES)
                 .usual(UNTOLD.resolution().toString())
                 .read(
@@ -140,24 +118,17 @@ final class ScreenSteps {
                                     old.count(),
                                     old.buy(),
                                     old.part())),
-                    "A picture of %s million points."
-                            .formatted(
-                                    Entries.plain(
-                                            BigDecimal.valueOf(
-                                                    Math.round(size.megapixels() * 10), 1))));
+                    Phrase.of(
+                            "then.picture",
+                            Plain.figure(
+                                    BigDecimal.valueOf(Math.round(size.megapixels() * 10), 1))));
         } catch (Cells.Malformed malformed) {
-            throw new NotUnderstood(
-                    typed.strip(), "points across and down", "write them like 2560x1440");
+            throw NotUnderstood.of(typed.strip(), "picture");
         }
     }
 
     private static Question refresh(Sheet sheet) {
         return Asking.about(TOPIC, "refresh")
-                .ask("How many times a second does the screen redraw its picture?")
-                .explain(
-                        "This is the refresh rate, written in hertz (Hz). It stands"
-                                + " beside the number of points. Pictures that a game draws"
-                                + " beyond it are not seen. If you do not know: 60.")
                 .choices(Levels.REFRESH)
                 .usual("60")
                 .read(
@@ -184,8 +155,7 @@ final class ScreenSteps {
                                                     old.count(),
                                                     old.buy(),
                                                     old.part())),
-                                    "More than %d pictures a second can't be seen on it."
-                                            .formatted(hz));
+                                    Phrase.of("then.refresh", hz));
                         });
     }
 
@@ -195,15 +165,6 @@ final class ScreenSteps {
         }
         return List.of(
                 Asking.about(TOPIC, "sockets")
-                        .ask(
-                                "Which of these sockets does the screen have? Type"
-                                        + " their numbers, or none if you do not know.")
-                        .explain(
-                                "They are at the back or underneath, and the screen's"
-                                        + " papers name them with their number. The computer's"
-                                        + " graphics must reach the screen's full picture through"
-                                        + " one of them. With none, that is left to be looked at"
-                                        + " later.")
                         .choices(Levels.INPUTS)
                         .several()
                         .usual(Entries.NONE)
@@ -228,11 +189,8 @@ final class ScreenSteps {
                                                             old.buy(),
                                                             old.part())),
                                             ports.isEmpty()
-                                                    ? "Look at the sockets before"
-                                                            + " ordering: the builder needs to"
-                                                            + " know them."
-                                                    : "The computer will reach the whole"
-                                                            + " picture through one of them.");
+                                                    ? Phrase.of("then.sockets.none")
+                                                    : Phrase.of("then.sockets"));
                                 }));
     }
 
@@ -243,11 +201,7 @@ final class ScreenSteps {
         boolean buy = sheet.brief().screen().get().buy();
         return List.of(
                 Asking.about(TOPIC, "screens")
-                        .ask(
-                                buy
-                                        ? "How many of these screens for each computer?"
-                                        : "How many screens like this stand side by side?")
-                        .explain("Each needs a socket of its own on the computer.")
+                        .as(buy ? "screens-to-buy" : "screens")
                         .usual("1")
                         .read(
                                 typed -> {
@@ -265,10 +219,7 @@ final class ScreenSteps {
                                                             count,
                                                             old.buy(),
                                                             old.part())),
-                                            "The computer will have %s for %s."
-                                                    .formatted(
-                                                            count == 1 ? "a socket" : "sockets",
-                                                            Plain.counted(count, "screen")));
+                                            Phrase.of("then.screens", count));
                                 }));
     }
 

@@ -14,9 +14,11 @@ import rigbrief.brief.WorkloadNeed.Target;
 import rigbrief.catalogue.Catalogue;
 import rigbrief.catalogue.FrameRate;
 import rigbrief.catalogue.TaskTime;
+import rigbrief.wording.Phrase;
 
 /** How long each job may take, and whether money left over may make everything faster. */
 final class TaskSteps {
+    private static final String FASTER = "faster-if-money-is-left";
     private static final String YES = "yes";
     private static final String NO = "no";
     private static final int WHOLE_FROM_S = 10;
@@ -43,22 +45,16 @@ final class TaskSteps {
 
     private static Question duration(Sheet sheet, TaskTime task) {
         String usual = UsualTime.of(task, sheet.catalogue());
-        return Asking.about(task.title(), "time " + task.id())
-                .ask(
-                        ("%s: how long may it take to %s, at the most? Type a time such"
-                                        + " as 90s, 5m or 1h, or any.")
-                                .formatted(task.title(), task.job()))
-                .explain(
-                        ("A computer from the middle of this catalogue takes about %s for it."
-                                        + " Less time needs dearer parts; any asks for nothing.")
-                                .formatted(usual))
+        return Asking.aboutTitle(task.title(), "time " + task.id())
+                .ask(task.title(), task.job())
+                .why(told(usual))
                 .usual(usual)
                 .read(typed -> within(sheet, task, typed));
     }
 
     private static Answer within(Sheet sheet, TaskTime task, String typed) throws NotUnderstood {
-        if (typed.strip().equalsIgnoreCase(Levels.ANY)) {
-            return new Answer(Levels.ANY, sheet.brief(), "It may take as long as it takes.");
+        if (Entries.means(Levels.ANY, typed)) {
+            return new Answer(Levels.ANY, sheet.brief(), Phrase.of("then.time.any"));
         }
         Matcher matcher = DURATION.matcher(typed.strip().toLowerCase(Locale.ROOT));
         int factor = matcher.matches() ? factor(matcher.group(2)) : 0;
@@ -70,7 +66,7 @@ final class TaskSteps {
         if (figure.signum() == 0 || seconds > MOST_S) {
             throw refused(typed);
         }
-        String unit = matcher.group(2).substring(0, 1);
+        String unit = factor == 1 ? "s" : factor == 60 ? "m" : "h";
         WorkloadNeed old = WorkloadSteps.need(sheet, task.id());
         return new Answer(
                 Entries.plain(figure) + unit,
@@ -82,21 +78,23 @@ final class TaskSteps {
                                 old.wish(),
                                 old.weight(),
                                 old.settings())),
-                "Done within %s.".formatted(Plain.duration(seconds)));
+                Phrase.of("then.time", Plain.duration(seconds)));
+    }
+
+    /** A usual time, or what stands for none. */
+    private static Phrase told(String usual) {
+        return usual.equals(Levels.ANY) ? Phrase.of("word." + usual) : Phrase.data(usual);
     }
 
     private static NotUnderstood refused(String typed) {
-        return new NotUnderstood(
-                typed.strip(),
-                "a time above 0 and at most 1000 hours, with s, m or h for its unit",
-                "write 90s, 5m or 1h");
+        return NotUnderstood.of(typed.strip(), "time");
     }
 
     private static int factor(String unit) {
         return switch (unit) {
-            case "s", "sec", "second", "seconds" -> 1;
-            case "m", "min", "minute", "minutes" -> 60;
-            case "h", "hour", "hours" -> 3_600;
+            case "s", "sec", "second", "seconds", "sek", "sekunde", "sekunden" -> 1;
+            case "m", "min", "minute", "minutes", "minuten" -> 60;
+            case "h", "hour", "hours", "std", "stunde", "stunden" -> 3_600;
             default -> 0;
         };
     }
@@ -112,22 +110,8 @@ final class TaskSteps {
             return List.of();
         }
         return List.of(
-                Asking.about("Beyond the least", "faster-if-money-is-left")
-                        .ask(
-                                "If money is left, may some of it go into making these"
-                                        + " smoother and faster still?")
-                        .explain(
-                                "What you demanded so far always holds. Beyond it,"
-                                        + " half as much speed again is noted as a wish: wishes"
-                                        + " are weighed against what they cost.")
-                        .choices(
-                                List.of(
-                                        new Choice(
-                                                YES,
-                                                YES,
-                                                "Half as much speed again is wished"
-                                                        + " for, not demanded."),
-                                        new Choice(NO, NO, "What was demanded is enough.")))
+                Asking.about("beyond", FASTER)
+                        .choices(List.of(Choice.of(FASTER, YES), Choice.of(FASTER, NO)))
                         .usual(YES)
                         .readChoice(
                                 choice ->

@@ -10,13 +10,14 @@ import rigbrief.catalogue.Catalogue;
 import rigbrief.catalogue.FrameRate;
 import rigbrief.catalogue.TaskTime;
 import rigbrief.catalogue.Workload;
+import rigbrief.wording.Phrase;
 
 /** What will run on the computer, and what of it at the same time. */
 final class WorkloadSteps {
     /** Weight of a workload among the workloads when nothing is said. */
     static final int USUAL_WEIGHT = 3;
 
-    private static final String TOPIC = "What it is for";
+    private static final String TOPIC = "use";
 
     private WorkloadSteps() {}
 
@@ -25,16 +26,6 @@ final class WorkloadSteps {
                 sheet.catalogue().workloads().stream().map(WorkloadSteps::choice).toList();
         return List.of(
                 Asking.about(TOPIC, "workloads")
-                        .ask(
-                                "Which of these games and programs will run on it?"
-                                        + " Type their numbers with commas between them, or none.")
-                        .explain(
-                                "For these the catalogue knows how much work they are,"
-                                        + " so that it can be promised how they will run. A game"
-                                        + " asks for pictures drawn quickly, a program for a job"
-                                        + " done quickly, and some things only need room. Leave"
-                                        + " out what is not in the list; letters, mail and the"
-                                        + " web run on any computer.")
                         .choices(offered)
                         .several()
                         .names(sheet.catalogue().workloads().stream().map(Workload::title).toList())
@@ -66,35 +57,34 @@ final class WorkloadSteps {
     static final WorkloadNeed.Settings NO_SETTINGS =
             new WorkloadNeed.Settings(Optional.empty(), Optional.empty(), Optional.empty());
 
-    private static String consequence(Catalogue catalogue, List<String> ids) {
+    private static Phrase consequence(Catalogue catalogue, List<String> ids) {
         if (ids.isEmpty()) {
-            return "Nothing is demanded in speed; an ordinary computer will do.";
+            return Phrase.of("then.workloads.none");
         }
         double diskGb = 0;
         for (String id : ids) {
             diskGb += catalogue.workload(id).map(Workload::diskGb).orElse(0.0);
         }
-        return "Memory and room for %s are seen to; installed they take %d GB."
-                .formatted(ids.size() == 1 ? "it" : "all of them", (long) Math.ceil(diskGb));
+        return Phrase.of("then.workloads", ids.size(), (long) Math.ceil(diskGb));
     }
 
     private static Choice choice(Workload workload) {
-        return new Choice(workload.id(), workload.title(), meaning(workload));
+        return new Choice(workload.id(), Phrase.data(workload.title()), meaning(workload));
     }
 
     /** What a workload is, in a few words. */
-    static String meaning(Workload workload) {
+    static Phrase meaning(Workload workload) {
         if (workload instanceof FrameRate) {
-            return "a game";
+            return Phrase.of("use.game");
         }
         if (workload instanceof TaskTime task) {
-            return "to " + task.job();
+            return Phrase.of("use.task", task.job());
         }
         Capacity capacity = (Capacity) workload;
         long gb = (long) Math.ceil(capacity.diskGb());
         return capacity.growthGbPerYear() > 0
-                ? "%d GB, growing".formatted(gb)
-                : "takes room: %d GB".formatted(gb);
+                ? Phrase.of("use.growing", gb)
+                : Phrase.of("use.room", gb);
     }
 
     static List<Question> atOnce(Sheet sheet) {
@@ -110,13 +100,6 @@ final class WorkloadSteps {
         }
         return List.of(
                 Asking.about(TOPIC, "open-at-once")
-                        .ask(
-                                "Which of these stay open while another of them is"
-                                        + " used? Type their numbers, or none.")
-                        .explain(
-                                "Whatever stays open keeps its share of the memory,"
-                                        + " the computer's desk top; with too little of it"
-                                        + " everything becomes slow.")
                         .choices(offered)
                         .several()
                         .usual(Entries.NONE)
@@ -126,14 +109,13 @@ final class WorkloadSteps {
     private static Answer open(Sheet sheet, List<Choice> offered, String typed)
             throws NotUnderstood {
         List<Choice> open = Entries.choices(offered, typed);
-        List<String> labels = open.stream().map(Choice::label).toList();
+        List<Phrase> labels = open.stream().map(Choice::label).toList();
         return new Answer(
                 Entries.words(open),
                 sheet.draft().atOnce(open.stream().map(Choice::word).toList()).toBrief(),
                 open.isEmpty()
-                        ? "Memory is reckoned for one at a time."
-                        : "Memory is reckoned for %s beside the one in front."
-                                .formatted(Plain.list(labels)));
+                        ? Phrase.of("then.open-at-once.none")
+                        : Phrase.of("then.open-at-once", Phrase.list(labels)));
     }
 
     /** The brief with one of its workload needs exchanged for another of the same use. */

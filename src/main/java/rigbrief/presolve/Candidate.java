@@ -24,6 +24,11 @@ public final class Candidate {
         this.minorBySet = minorBySet;
     }
 
+    /** The same at another place, in a list of its own. */
+    public Candidate numbered(int place) {
+        return new Candidate(slot, place, part, pieces, minorBySet);
+    }
+
     /** The slot it fills. */
     public Slot slot() {
         return slot;

@@ -46,6 +46,41 @@ public record Buildable(int wanted, int whole, int split, List<Limit> limits) {
      */
     public record Limit(Slot slot, Part part, int pieces, int have, int stock) {}
 
+    /**
+     * What a count of machines is worked out from: one part.
+     *
+     * @param part the part
+     * @param pieces pieces of it in one machine, of all slots together
+     * @param have units that have been ordered or are here
+     * @param stock units on offer, of all suppliers together or of the one that has most
+     */
+    public record Stock(Part part, int pieces, int have, int stock) {}
+
+    /**
+     * The stock of every part, under the set of suppliers with which most machines can be built.
+     *
+     * @param split whether orders may be split between suppliers
+     */
+    public static List<Stock> stocks(
+            BuildRecord filed, Brief brief, Catalogue catalogue, boolean split) {
+        List<Need> needs = together(needs(filed));
+        Set<String> best = Set.of();
+        int most = -1;
+        for (Set<String> suppliers : supplierSets(brief, catalogue)) {
+            int machines = machines(needs, suppliers, brief, catalogue, brief.quantity(), split);
+            if (machines > most) {
+                most = machines;
+                best = suppliers;
+            }
+        }
+        List<Stock> stocks = new ArrayList<>();
+        for (Need need : needs) {
+            int stock = stock(need.part(), best, brief, catalogue, split);
+            stocks.add(new Stock(need.part(), need.pieces(), need.have(), stock));
+        }
+        return stocks;
+    }
+
     /** What a part needs and has. */
     private record Need(Slot slot, Part part, int pieces, int have) {
         Need plus(int morePieces, int moreHave) {
@@ -72,6 +107,10 @@ public record Buildable(int wanted, int whole, int split, List<Limit> limits) {
 
     /** For a filed build, with what has been ordered of it. */
     public static Buildable of(BuildRecord filed, Brief brief, Catalogue catalogue) {
+        return of(needs(filed), brief, catalogue);
+    }
+
+    private static List<Need> needs(BuildRecord filed) {
         List<Need> needs = new ArrayList<>();
         for (BuildLine line : filed.lines()) {
             if (!line.kept()) {
@@ -83,7 +122,7 @@ public record Buildable(int wanted, int whole, int split, List<Limit> limits) {
                 needs.add(new Need(line.slot(), line.part(), line.pieces(), have));
             }
         }
-        return of(needs, brief, catalogue);
+        return needs;
     }
 
     private static boolean kept(Brief brief, Slot slot, Part part) {

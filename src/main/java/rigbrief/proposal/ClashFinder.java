@@ -9,6 +9,9 @@ import rigbrief.brief.Brief;
 import rigbrief.catalogue.Catalogue;
 import rigbrief.part.Slot;
 import rigbrief.proposal.clash.NeedClash;
+import rigbrief.rule.Rule;
+import rigbrief.rule.RuleInfo;
+import rigbrief.rule.Rules;
 import rigbrief.search.SearchSpace;
 import rigbrief.wording.Phrase;
 
@@ -52,6 +55,17 @@ public final class ClashFinder {
                 found.waysOut());
     }
 
+    private static Phrase title(String rule) {
+        String own =
+                Rules.ALL.stream()
+                        .map(Rule::info)
+                        .filter(info -> info.id().equals(rule))
+                        .map(RuleInfo::title)
+                        .findFirst()
+                        .orElse(rule);
+        return Phrase.titled("rule." + rule, own);
+    }
+
     private static List<Phrase> explanation(
             SearchSpace space, NeedClash found, List<Phrase> first) {
         List<Phrase> lines = new ArrayList<>();
@@ -59,7 +73,10 @@ public final class ClashFinder {
             List<Phrase> refused = new ArrayList<>();
             refused.add(Phrase.of("slot.name." + slot.getKey().word()));
             slot.getValue()
-                    .forEach((rule, count) -> refused.add(Phrase.of("clash.refused", count, rule)));
+                    .forEach(
+                            (rule, count) ->
+                                    refused.add(
+                                            Phrase.of("clash.refused", count, rule, title(rule))));
             lines.add(Phrase.of("clash.no-part", Phrase.joined(", ", refused)));
         }
         lines.add(meaning(found, first));

@@ -1,5 +1,6 @@
 package rigbrief.report;
 
+import java.util.regex.Pattern;
 import rigbrief.explain.Explanation;
 
 /** An explanation in JSON, after the contract {@code rigbrief/explanation/1}. */
@@ -9,8 +10,8 @@ public final class ExplanationJson implements Report<ExplanationAnswer> {
             ReportInfo.json(
                     "explanation-json", "how a number came about, for other programs", SCHEMA);
 
-    /** Money is a text, as everywhere. */
-    private static final String MONEY = "cost.";
+    /** Currencies have three capitals; no other unit has. */
+    private static final Pattern CURRENCY = Pattern.compile("[A-Z]{3}");
 
     @Override
     public ReportInfo info() {
@@ -39,7 +40,8 @@ public final class ExplanationJson implements Report<ExplanationAnswer> {
 
     private static void explanation(JsonPage json, Explanation it) {
         json.field("number", it.number()).field("title", it.title());
-        if (it.number().startsWith(MONEY) && it.value().isPresent()) {
+        // Money is a text, as everywhere.
+        if (CURRENCY.matcher(it.unit()).matches() && it.value().isPresent()) {
             json.field("value", it.value().get().toPlainString());
         } else {
             json.field("value", it.value());

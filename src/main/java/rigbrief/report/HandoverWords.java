@@ -41,7 +41,7 @@ final class HandoverWords {
             return words.text("hand.law") + from(part, subject);
         }
         return part.until()
-                .map(day -> words.text("hand.until") + day + from(part, subject))
+                .map(day -> words.text("hand.until") + words.date(day) + from(part, subject))
                 .orElseGet(
                         () ->
                                 words.text("count.year", part.years().getAsInt())
@@ -62,11 +62,10 @@ final class HandoverWords {
     }
 
     static String asked(NeedLine need, Words words) {
-        return words.text(need.must() ? "hand.must" : "hand.wish")
-                + (need.atMost() ? "<= " : ">= ")
-                + figure(need.required(), words)
-                + " "
-                + need.unit();
+        String unit = need.unit().equals("fps") ? words.text("unit.fps") : need.unit();
+        return words.text(
+                (need.must() ? "must." : "wish.") + (need.atMost() ? "at-most" : "at-least"),
+                figure(need.required(), words) + "\u00a0" + unit);
     }
 
     static String promised(NeedLine need, Words words) {
@@ -78,9 +77,10 @@ final class HandoverWords {
 
     static String range(NeedLine need, Words words) {
         if (need.low().isEmpty() || need.high().isEmpty() || need.low().equals(need.high())) {
-            return "-";
+            return "\u2013";
         }
-        return figure(need.low().get(), words) + ".." + figure(need.high().get(), words);
+        return words.text(
+                "need.range", figure(need.low().get(), words), figure(need.high().get(), words));
     }
 
     private static String figure(BigDecimal number, Words words) {
@@ -129,7 +129,7 @@ final class HandoverWords {
     static String path(DocumentSubject subject, Words words) {
         return words.text(
                 "hand.path",
-                subject.catalogue().asOf().toString(),
+                words.date(subject.catalogue().asOf()),
                 UpgradePath.FASTER_PERCENT,
                 UpgradePath.QUIETER_DB);
     }

@@ -8,6 +8,8 @@ import rigbrief.intake.Interview.Said;
 import rigbrief.intake.Least;
 import rigbrief.intake.Question;
 import rigbrief.quantity.Money;
+import rigbrief.wording.Phrase;
+import rigbrief.wording.Texts;
 
 /** What an interview shows, piece by piece. */
 public final class InterviewText {
@@ -16,27 +18,50 @@ public final class InterviewText {
     private static final int TOPIC_COLUMNS = 22;
     private static final int ANSWER_COLUMNS = 30;
 
-    private final Style style;
+    private static final String BACK = "word.back";
 
-    /** An interview laid out in a style. */
-    public InterviewText(Style style) {
+    private final Style style;
+    private final Texts texts;
+
+    /** An interview laid out in a style, in a language. */
+    public InterviewText(Style style, Texts texts) {
         this.style = style;
+        this.texts = texts;
+    }
+
+    /** Whether a word takes the last answer back, in whichever language. */
+    public static boolean isBack(String word) {
+        return Texts.LANGUAGES.stream()
+                .anyMatch(language -> Texts.of(language).text(BACK).equals(word));
+    }
+
+    /** The word that takes the last answer back. */
+    public String back() {
+        return texts.text(BACK);
+    }
+
+    /** A line of its own. */
+    public String line(String key, Object... places) {
+        return new TextPage(style).line(texts.text(key, places)).toString();
+    }
+
+    /** What may be typed for a choice: its word, or what that is called in another language. */
+    public String typed(Choice choice) {
+        return texts.language().equals(Texts.ENGLISH.language())
+                ? choice.word()
+                : texts.say(choice.label()).replaceFirst(",.*", "");
+    }
+
+    /** What is told while the least money is looked for. */
+    public String reckoning() {
+        return texts.text("intake.reckoning");
     }
 
     /** What is said before the first question. */
     public String welcome(String file) {
         return new TextPage(style)
-                .paragraph(
-                        0,
-                        ("A few questions about the computer that is wanted. The"
-                                        + " answers become a brief, the file %s.")
-                                .formatted(file))
-                .paragraph(
-                        0,
-                        "Type the number or the word of an answer. Enter alone takes"
-                                + " the one that is"
-                                + " named last. ? explains, back goes back, and whoever has to stop"
-                                + " can go on later.")
+                .paragraph(0, texts.text("intake.welcome", file))
+                .paragraph(0, texts.text("intake.welcome.how"))
                 .toString();
     }
 
@@ -50,56 +75,61 @@ public final class InterviewText {
         TextPage page = new TextPage(style);
         String place =
                 remaining <= 1
-                        ? "%d, the last".formatted(number)
-                        : "%d of about %d".formatted(number, number + remaining - 1);
-        page.blank().chapter(question.topic(), place);
-        page.paragraph(0, question.ask());
+                        ? texts.text("intake.place.last", number)
+                        : texts.text("intake.place", number, number + remaining - 1);
+        page.blank().chapter(texts.say(question.topic()), place);
+        page.paragraph(0, texts.say(question.ask()));
         choices(page, question.choices());
         return page.paragraph(0, usual(question)).toString();
     }
 
-    private static String usual(Question question) {
-        String usual = answered(question, question.usual());
+    private String usual(Question question) {
         return question.usual().isEmpty()
-                ? "(? explains, back goes back)"
-                : "(Enter alone: %s; ? explains, back goes back)".formatted(usual);
+                ? texts.text("intake.usual.none")
+                : texts.text("intake.usual", answered(question, question.usual()));
     }
 
-    private static String label(Question question, String word) {
+    private String label(Question question, String word) {
         for (Choice choice : question.choices()) {
             if (choice.word().equals(word)) {
-                return choice.label();
+                return texts.say(choice.label());
             }
         }
-        return word;
+        // What has no usual answer is a name or an amount, and no word of the interview's.
+        String key = "word." + word.replace(' ', '-');
+        return !question.usual().isEmpty() && texts.has(key) ? texts.text(key) : word;
     }
 
-    private static void choices(TextPage page, List<Choice> choices) {
+    private void choices(TextPage page, List<Choice> choices) {
         int label = 0;
         for (Choice choice : choices) {
-            label = Math.max(label, Math.min(WIDEST_LABEL, TextPage.length(choice.label())));
+            label =
+                    Math.max(
+                            label,
+                            Math.min(WIDEST_LABEL, TextPage.length(texts.say(choice.label()))));
         }
         for (int i = 0; i < choices.size(); i++) {
             Choice choice = choices.get(i);
-            String padding = " ".repeat(Math.max(0, label - TextPage.length(choice.label())));
+            String called = texts.say(choice.label());
+            String padding = " ".repeat(Math.max(0, label - TextPage.length(called)));
             page.hanging(
-                    NUMBER.formatted(i + 1) + choice.label() + padding + "  ", choice.meaning());
+                    NUMBER.formatted(i + 1) + called + padding + "  ", texts.say(choice.meaning()));
         }
     }
 
     /** What the terms in a question mean and why it is asked. */
     public String explanation(Question question) {
-        return new TextPage(style).hanging("  ? ", question.explanation()).toString();
+        return new TextPage(style).hanging("  ? ", texts.say(question.explanation())).toString();
     }
 
     /** What follows from an answer. */
-    public String consequence(String words) {
-        return new TextPage(style).hanging("  - ", words).toString();
+    public String consequence(Phrase words) {
+        return new TextPage(style).hanging("  - ", texts.say(words)).toString();
     }
 
     /** An answer that was not understood. */
-    public String refusal(String words) {
-        return new TextPage(style).hanging("  ! ", words).toString();
+    public String refusal(Phrase words) {
+        return new TextPage(style).hanging("  ! ", texts.say(words)).toString();
     }
 
     /** The least money now, and what the last answer changed about it; empty where it did not. */
@@ -111,44 +141,34 @@ public final class InterviewText {
         return page.hanging("  = ", words(before, now.get())).toString();
     }
 
-    private static String words(Optional<Least> before, Least now) {
+    private String words(Optional<Least> before, Least now) {
         if (now instanceof Least.Known known) {
-            return "Least so far: %s%s.".formatted(known.total(), change(before, known.total()));
+            return changed(before, known.total());
         }
         if (now instanceof Least.Between between) {
-            return "Least so far: at most %s, not below %s; the search stopped before it knew."
-                    .formatted(between.high(), between.low());
+            return texts.text("least.between", between.high(), between.low());
         }
-        return now instanceof Least.Impossible
-                ? "No computer in this catalogue can do all of that, at any price. Type"
-                        + " back to change"
-                        + " something, or go on: the proposal names what clashes and the"
-                        + " cheapest ways out."
-                : "Least so far: not found out in the time for a question.";
+        return texts.text(now instanceof Least.Impossible ? "least.impossible" : "least.unknown");
     }
 
-    private static String change(Optional<Least> before, Money now) {
+    private String changed(Optional<Least> before, Money now) {
         if (before.isEmpty()) {
-            return ", the least money for a computer that does all you said";
+            return texts.text("least.first", now);
         }
         if (before.get() instanceof Least.Known known) {
-            int order = now.compareTo(known.total());
-            return order > 0
-                    ? ", %s more than before".formatted(now.minus(known.total()))
-                    : ", %s less than before".formatted(known.total().minus(now));
+            return now.compareTo(known.total()) > 0
+                    ? texts.text("least.more", now, now.minus(known.total()))
+                    : texts.text("least.less", now, known.total().minus(now));
         }
-        return "";
+        return texts.text("least.known", now);
     }
 
-    /** The key of a question as words; what belongs to one workload stands under its title. */
-    private static String asked(Question question) {
-        return question.id().split(" ")[0].replace('-', ' ');
+    /** What a question is about, in a word; what belongs to one workload stands under its title. */
+    private String asked(Question question) {
+        return texts.text("short." + question.id().split(" ")[0]);
     }
 
-    private static String answered(Question question, String text) {
-        if (!question.several()) {
-            return label(question, text);
-        }
+    private String answered(Question question, String text) {
         List<String> labels = new ArrayList<>();
         for (String word : text.split(", ")) {
             labels.add(label(question, word));
@@ -158,17 +178,17 @@ public final class InterviewText {
 
     /** Everything that was answered. */
     public String summary(List<Said> said, Optional<Least> least) {
-        TextPage page = new TextPage(style).blank().chapter("What was answered", "");
+        TextPage page = new TextPage(style).blank().chapter(texts.text("intake.answered"), "");
         TextTable table =
                 new TextTable()
-                        .left("about", TOPIC_COLUMNS)
-                        .left("asked", TOPIC_COLUMNS)
-                        .left("answer", ANSWER_COLUMNS);
-        String topic = "";
+                        .left(texts.text("intake.column.about"), TOPIC_COLUMNS)
+                        .left(texts.text("intake.column.asked"), TOPIC_COLUMNS)
+                        .left(texts.text("intake.column.answer"), ANSWER_COLUMNS);
+        Phrase topic = Phrase.NONE;
         for (Said each : said) {
             Question question = each.question();
             table.row(
-                    question.topic().equals(topic) ? "" : question.topic(),
+                    question.topic().equals(topic) ? "" : texts.say(question.topic()),
                     asked(question),
                     answered(question, each.text()));
             topic = question.topic();

@@ -12,7 +12,6 @@ public final class Reports {
                     new BatchCsv(),
                     new BudgetText(),
                     new BudgetJson(),
-                    new BudgetHtml(),
                     new BudgetCsv(),
                     new AuditText(),
                     new AuditJson(),

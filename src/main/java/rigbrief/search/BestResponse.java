@@ -23,24 +23,32 @@ final class BestResponse {
                     List.of(Slot.PROCESSOR, Slot.BOARD),
                     List.of(Slot.DRIVE, Slot.SECOND_DRIVE));
 
-    private final Problem problem;
+    /** Two slots with more ways to fill them than this are not changed together. */
+    private static final int MOST_WAYS = 100_000;
+
+    private final Problem whole;
+    private final Subspace undominated;
     private final Objective objective;
-    private final PairTable table;
     private final BooleanSupplier stop;
+    private Problem problem;
+    private PairTable table;
     private Candidate[] choices;
     private Standing best;
 
     BestResponse(Problem problem, Objective objective, BooleanSupplier stop) {
-        this.problem = problem;
+        this.whole = problem;
+        this.undominated = problem.tables().undominated(problem);
         this.objective = objective;
-        this.table = problem.tables().pairs(problem);
         this.stop = stop;
     }
 
     /** A build at least as good as a sound one. */
     Standing improve(Standing sound) {
-        best = sound;
-        choices = sound.choices().toArray(Candidate[]::new);
+        boolean smaller = undominated.holds(sound);
+        problem = smaller ? undominated.of(whole) : whole;
+        table = problem.tables().pairs(problem);
+        best = smaller ? undominated.here(sound) : sound;
+        choices = best.choices().toArray(Candidate[]::new);
         boolean better = true;
         while (better && !stop.getAsBoolean()) {
             better = false;
@@ -51,13 +59,16 @@ final class BestResponse {
                 better = improvePairs();
             }
         }
-        return best;
+        return smaller ? undominated.original(best) : best;
     }
 
     private boolean improvePairs() {
         boolean better = false;
         for (List<Slot> pair : PAIRS) {
-            better |= improveTwo(pair.get(0), pair.get(1));
+            long ways =
+                    (long) problem.candidates().of(pair.get(0)).size()
+                            * problem.candidates().of(pair.get(1)).size();
+            better |= ways <= MOST_WAYS && improveTwo(pair.get(0), pair.get(1));
         }
         return better;
     }

@@ -33,6 +33,7 @@ final class Bounder {
     private final double feesMinor;
     private final Envelope lines;
     private final FirstFigure figure;
+    private Excess excess;
 
     /** Indices of supplier sets that may still deliver the best build. */
     static final class AliveSets {
@@ -142,6 +143,11 @@ final class Bounder {
         return sets.length;
     }
 
+    /** From now on the first figure is by how much a front's steps could be passed. */
+    void passing(Stairs stairs) {
+        excess = new Excess(stairs, lines, figure);
+    }
+
     /**
      * Points that stand whatever fills the open slots.
      *
@@ -187,7 +193,7 @@ final class Bounder {
                 continue;
             }
             double points = fixed + order.supplierPoints(Integer.bitCount(sets[s]));
-            double one = first(points, base, least, total, mostNet, s);
+            double one = first(points, base, least, total, mostNet, s, threshold, first);
             if (Math.floor(one + CLOSE) < threshold) {
                 continue;
             }
@@ -206,23 +212,68 @@ final class Bounder {
     }
 
     private double first(
-            double points, long base, long least, long total, double[][] mostNet, int s) {
+            double points,
+            long base,
+            long least,
+            long total,
+            double[][] mostNet,
+            int s,
+            double threshold,
+            double found) {
         if (objective.perPoint() == 0) {
             return -(double) total * objective.perMinor();
         }
-        double most = (problem.limitMinor() + 1) / taxFactor - feesMinor;
+        double most = Math.max(least, mostSpend());
         for (int w = 0; w < worth.length; w++) {
             lines.set(w, points + mostNet[w][s] - worth[w] * base, worth[w]);
         }
         lines.set(worth.length, othersMost, 0);
-        return lines.most(least, Math.max(least, most), figure);
+        return excess == null
+                ? lines.most(least, most, figure)
+                : excess.most(least, most, threshold, found);
+    }
+
+    private double mostSpend() {
+        return (problem.limitMinor() + 1) / taxFactor - feesMinor;
+    }
+
+    /**
+     * The lines of points over money that bound what was bounded last.
+     *
+     * @return for each supplier set alive the least that is spent, then the points at no money of
+     *     each worth's line
+     */
+    double[][] lines(
+            double fixed, long[] spent, long[] leastOpen, double[][] mostNet, AliveSets alive) {
+        double[][] all = new double[alive.count][1 + worth.length];
+        for (int i = 0; i < alive.count; i++) {
+            int s = alive.sets[i];
+            long base = spent[s] + pricing.deliveryMinor(s);
+            double points = fixed + order.supplierPoints(Integer.bitCount(sets[s]));
+            all[i][0] = base + leastOpen[s];
+            for (int w = 0; w < worth.length; w++) {
+                all[i][1 + w] = points + mostNet[w][s] - worth[w] * base;
+            }
+        }
+        return all;
+    }
+
+    /** Raises what is open on each step of the front to what such lines reach. */
+    void raise(double[][] all, long most, long[] gaps) {
+        for (double[] line : all) {
+            for (int w = 0; w < worth.length; w++) {
+                lines.set(w, line[1 + w], worth[w]);
+            }
+            lines.set(worth.length, othersMost, 0);
+            excess.raise(line[0], Math.max(line[0], mostSpend()), most, gaps);
+        }
     }
 
     private double second(double points, long base, long total, double[][] mostNet, int s) {
         if (objective.perPointBetweenEquals() == 0) {
             return -(double) total * objective.perMinorBetweenEquals();
         }
-        double most = (problem.limitMinor() + 1) / taxFactor - feesMinor;
+        double most = mostSpend();
         double others = others(points, base, most, mostNet, s);
         return objective.perPointBetweenEquals()
                 * (others + valueWeight * ValueGoal.share(1, total / ceilingMinor));

@@ -1,6 +1,7 @@
 package rigbrief.search;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
@@ -13,7 +14,6 @@ import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
 import rigbrief.brief.Brief;
 import rigbrief.goal.Goal;
-import rigbrief.part.Cooler;
 import rigbrief.part.Graphics;
 import rigbrief.part.Part;
 import rigbrief.part.Processor;
@@ -47,11 +47,29 @@ public final class Certifier {
     private static final int LOOKED_AT_EVERY = 16;
 
     /** How often a pair is looked at, each time closer, before it is explored. */
-    private static final int LOOKS = 3;
+    private static final int LOOKS = 4;
 
+    /**
+     * A look takes as long as the catalogue is large: so many steps' worth for every so many
+     * candidates, by how close it is. On a small catalogue it doesn't count.
+     */
+    private static final int CANDIDATES_A_STEP = 4_000;
+
+    private static final int[] EFFORT = {0, 0, 1, 2, 5};
+
+    /** How often, and with how much effort, to go straight for a first build. */
+    private static final int PLUNGES = 4;
+
+    private static final int PLUNGE = 300;
+    private static final int CANDIDATES_A_PLUNGE = 4;
+
+    private final Subspace undominated;
     private final Problem problem;
     private final Objective objective;
-    private final long stepLimit;
+    private final int[] lookEffort;
+    private final int plungeEffort;
+    private long effortLimit;
+    private long effort;
     private final BooleanSupplier stop;
     private final List<Slot> order;
     private final RuleSchedule schedule;
@@ -64,30 +82,60 @@ public final class Certifier {
     private final Map<Outlook.Pair, long[][]> narrowed = new IdentityHashMap<>();
     private Candidate atRoot;
     private boolean rootStands;
+    private OpenSlots.BesideProcessor[] beside;
+    private double fixedBeside;
     private Standing best;
     private long steps;
     private long closeLooks;
+    private long groupLooks;
     private boolean interrupted;
     private boolean firstIsEnough;
+    private Stairs stairs;
+    private double closeEnough = 1;
+    private double leastExcess = 1;
 
     /**
      * A certifier.
      *
-     * @param stepLimit most nodes to visit
+     * @param whole the problem, with all its candidates
+     * @param stepLimit most nodes to visit; looks at pairs count as some where there are many parts
      * @param stop asked now and then; true ends the run early, with a true bound
      */
-    public Certifier(Problem problem, Objective objective, long stepLimit, BooleanSupplier stop) {
-        this.problem = problem;
+    public Certifier(Problem whole, Objective objective, long stepLimit, BooleanSupplier stop) {
+        this(whole, objective, worths(objective, whole), stepLimit, stop);
+    }
+
+    /** A certifier with the rates of exchange at which to bound utility. */
+    Certifier(
+            Problem whole,
+            Objective objective,
+            double[] worth,
+            long stepLimit,
+            BooleanSupplier stop) {
+        this.undominated = whole.tables().undominated(whole);
+        this.problem = undominated.of(whole);
         this.objective = objective;
         this.order = SlotOrder.of(objective, problem.candidates());
-        this.stepLimit = stepLimit;
+        this.effortLimit = stepLimit;
+        int count = problem.candidates().count();
+        this.lookEffort =
+                Arrays.stream(EFFORT).map(each -> each * count / CANDIDATES_A_STEP).toArray();
+        this.plungeEffort = PLUNGE + count / CANDIDATES_A_PLUNGE;
         this.stop = stop;
         this.schedule = new RuleSchedule(problem.rules(), order);
         this.pairs = problem.tables().pairs(problem);
         this.outlook = problem.tables().outlook(problem);
-        double[] worth = worths(objective, problem);
         this.bounder = new Bounder(problem, objective, worth);
-        this.slots = new OpenSlots(problem, objective, order, worth, bounder.sets());
+        this.slots =
+                new OpenSlots(
+                        problem,
+                        objective,
+                        order,
+                        worth,
+                        bounder.sets(),
+                        objective.perPoint() == 0
+                                ? undominated.forMoney(problem)
+                                : problem.candidates().bySlot());
         this.unfinished = new Unfinished(problem.assessor());
     }
 
@@ -137,6 +185,9 @@ public final class Certifier {
     public Certificate run(Optional<Standing> incumbent) {
         best = incumbent.filter(Standing::sound).orElse(null);
         PriorityQueue<Top> queue = tops();
+        for (int i = 0; i < PLUNGES && best == null && !interrupted; i++) {
+            plunge(queue);
+        }
         double open = Double.NEGATIVE_INFINITY;
         while (!queue.isEmpty() && !interrupted) {
             Top top = queue.poll();
@@ -144,13 +195,7 @@ public final class Certifier {
                 break;
             }
             double bound = top.bound.first();
-            if (top.card == null) {
-                pair(top, queue);
-            } else if (top.looks < LOOKS) {
-                look(top, queue);
-            } else {
-                explore(top, queue);
-            }
+            advance(top, queue);
             open = interrupted ? bound : open;
         }
         for (Top top : queue) {
@@ -167,18 +212,108 @@ public final class Certifier {
                 steps);
     }
 
+    private void advance(Top top, PriorityQueue<Top> queue) {
+        if (top.card == null) {
+            halve(top, queue);
+        } else if (top.looks < LOOKS) {
+            look(top, queue);
+        } else {
+            explore(top, queue);
+        }
+    }
+
+    /** From now on every build that passes a front's steps is looked for; best first as before. */
+    PriorityQueue<Top> passing(Stairs steps) {
+        stairs = steps;
+        bounder.passing(steps);
+        return tops();
+    }
+
     /**
-     * A processor and a card, perhaps a board, with the best that any build around them reaches.
+     * Goes on with what is left of a search for a front: looks at everything that could pass a step
+     * by so many points, until nothing could or the steps are used up.
+     *
+     * @param left what is left; empty once no build passes any step
+     * @return whether nothing is left that could pass a step by so many points
      */
-    private static final class Top {
+    boolean goOn(PriorityQueue<Top> left, long points, long moreSteps) {
+        effortLimit = effort + moreSteps;
+        interrupted = false;
+        while (!left.isEmpty() && left.peek().most >= points && !interrupted) {
+            Top top = left.poll();
+            closeEnough = points;
+            advance(top, left);
+            if (interrupted) {
+                left.add(top);
+            }
+        }
+        return left.isEmpty() || left.peek().most < points;
+    }
+
+    long steps() {
+        return steps;
+    }
+
+    /** By how many points each step of the front could be passed by what is left. */
+    long[] gaps(PriorityQueue<Top> left) {
+        long[] gaps = new long[stairs.size()];
+        for (Top top : left) {
+            bounder.raise(top.lines, (long) top.most, gaps);
+        }
+        return gaps;
+    }
+
+    /**
+     * Stays with the best processor until a first build is found, so that a search that is cut
+     * short has one.
+     */
+    private void plunge(PriorityQueue<Top> queue) {
+        PriorityQueue<Top> own = new PriorityQueue<>(queue.comparator());
+        if (!queue.isEmpty()) {
+            own.add(queue.poll());
+        }
+        long limit = effortLimit;
+        effortLimit = Math.min(limit, effort + plungeEffort);
+        while (best == null && !own.isEmpty() && !interrupted) {
+            Top top = own.poll();
+            advance(top, own);
+            if (interrupted) {
+                own.add(top); // What was cut short has to be looked at again.
+            }
+        }
+        effortLimit = limit;
+        interrupted =
+                effort >= limit
+                        || (interrupted && stop.getAsBoolean())
+                        || (firstIsEnough && best != null);
+        queue.addAll(own);
+    }
+
+    /**
+     * A processor and cards, then one card, perhaps a board, with the best that any build around
+     * them reaches.
+     */
+    static final class Top {
         private final Candidate processor;
+        private final CardGroup cards;
         private final Candidate card;
         private final Candidate board;
         private Bounder.Bound bound;
         private int looks;
+        private double[][] lines;
+        private double most;
+
+        Top(Candidate processor, CardGroup cards, Bounder.Bound bound) {
+            this.processor = processor;
+            this.cards = cards;
+            this.card = null;
+            this.board = null;
+            this.bound = bound;
+        }
 
         Top(Candidate processor, Candidate card, Candidate board, Bounder.Bound bound, int looks) {
             this.processor = processor;
+            this.cards = null;
             this.card = card;
             this.board = board;
             this.bound = bound;
@@ -190,41 +325,115 @@ public final class Certifier {
     private PriorityQueue<Top> tops() {
         PriorityQueue<Top> queue =
                 new PriorityQueue<>(
-                        Comparator.<Top>comparingDouble(top -> -top.bound.first())
+                        Comparator.<Top>comparingDouble(top -> -top.most)
+                                .thenComparingDouble(top -> -top.bound.first())
                                 .thenComparingDouble(top -> -top.bound.second())
                                 .thenComparingInt(top -> top.processor.index())
+                                .thenComparingInt(top -> firstOf(top.cards))
                                 .thenComparingInt(top -> indexOf(top.card))
                                 .thenComparingInt(top -> indexOf(top.board)));
-        for (int p = 0; p < slots.table(0).size(); p++) {
+        CardGroup cards = slots.cards();
+        beside = new OpenSlots.BesideProcessor[slots.table(0).size()];
+        for (int p = 0; p < beside.length; p++) {
             Candidate processor = slots.table(0).candidate(p);
             forgetPair();
             Bounder.Bound bound = decideProcessor(processor) ? bound(1) : Bounder.IMPOSSIBLE;
             if (!beaten(bound)) {
-                queue.add(new Top(processor, null, null, bound, 0));
+                beside[p] = slots.besideProcessor();
+                add(queue, new Top(processor, cards, bound));
             }
             leave();
         }
         return queue;
     }
 
+    /** Keeps what was bounded last for later. */
+    private void add(PriorityQueue<Top> queue, Top top) {
+        int level = top.card == null ? 1 : top.board == null ? PAIR : BOARD + 1;
+        if (stairs != null) {
+            top.most = Math.floor(top.bound.first() + CLOSE);
+            top.lines =
+                    bounder.lines(
+                            fixed[level],
+                            slots.spent(level),
+                            slots.leastSum(level),
+                            slots.netSum(level),
+                            slots.alive(level));
+        }
+        queue.add(top);
+    }
+
+    private void addGroup(PriorityQueue<Top> queue, Top top) {
+        if (stairs != null) {
+            OpenSlots.BesideProcessor others = beside[top.processor.index()];
+            top.most = Math.floor(top.bound.first() + CLOSE);
+            top.lines =
+                    bounder.lines(
+                            fixedBeside,
+                            others.spent(),
+                            slots.leastWith(),
+                            slots.netWith(),
+                            slots.aliveWith());
+        }
+        queue.add(top);
+    }
+
     private static int indexOf(Candidate candidate) {
         return candidate == null ? -1 : candidate.index();
     }
 
-    /** Splits a processor by the cards that go with it. */
-    private void pair(Top top, PriorityQueue<Top> queue) {
-        long[] row = pairs.row(top.processor, Slot.GRAPHICS);
-        for (int g = 0; g < slots.table(1).size() && !interrupted; g++) {
-            if (row == null || SlotTable.has(row, g)) {
-                Candidate card = slots.table(1).candidate(g);
-                Bounder.Bound bound = enter(top.processor, card, 0);
+    private static int firstOf(CardGroup cards) {
+        return cards == null ? -1 : cards.first();
+    }
+
+    /** Splits a processor's cards in two. */
+    private void halve(Top top, PriorityQueue<Top> queue) {
+        CardGroup[] some = top.cards.size() == 1 ? new CardGroup[] {top.cards} : top.cards.halves();
+        for (CardGroup cards : some) {
+            if (cards.size() == 1) {
+                pair(top.processor, cards.single(), queue);
+            } else {
+                Bounder.Bound bound = bound(top.processor, cards);
                 if (!beaten(bound)) {
-                    queue.add(new Top(top.processor, card, null, bound, 0));
+                    addGroup(queue, new Top(top.processor, cards, bound));
                 }
-                leave();
             }
-            interrupted = (g & ASKED_EVERY - 1) == 0 && stop.getAsBoolean();
         }
+        boolean asked = (++groupLooks & ASKED_EVERY - 1) == 0;
+        effort += asked ? 1 + lookEffort[LOOKS] : 0;
+        interrupted = effort >= effortLimit || (asked && stop.getAsBoolean());
+    }
+
+    private void pair(Candidate processor, Candidate card, PriorityQueue<Top> queue) {
+        long[] row = pairs.row(processor, Slot.GRAPHICS);
+        if (row == null || SlotTable.has(row, card.index())) {
+            Bounder.Bound bound = enter(processor, card, 1);
+            if (!beaten(bound)) {
+                add(queue, new Top(processor, card, null, bound, 1));
+            }
+            leave();
+        }
+    }
+
+    /** Bounds a processor with any card of a group. */
+    private Bounder.Bound bound(Candidate processor, CardGroup cards) {
+        forgetPair();
+        unfinished.decide(processor);
+        OpenSlots.BesideProcessor others = beside[processor.index()];
+        double reach = outlook.reach((Processor) processor.partOrNull(), cards);
+        unfinished.reach(Math.max(0, reach));
+        fixedBeside = bounder.fixed(unfinished, outlook.coupledPoints(unfinished), others.gained());
+        unfinished.undo(Slot.PROCESSOR);
+        if (reach < 0) {
+            return Bounder.IMPOSSIBLE;
+        }
+        return bounder.bound(
+                fixedBeside,
+                others.spent(),
+                slots.leastWith(),
+                slots.netWith(),
+                slots.lookAt(others, cards),
+                threshold());
     }
 
     /**
@@ -234,13 +443,19 @@ public final class Certifier {
     List<Bounder.Bound> boundsTowards(Standing known) {
         best = null;
         List<Bounder.Bound> bounds = new ArrayList<>();
-        Candidate processor = known.choices().get(Slot.PROCESSOR.ordinal());
-        Candidate card = known.choices().get(Slot.GRAPHICS.ordinal());
+        Candidate processor = here(known, Slot.PROCESSOR);
+        Candidate card = here(known, Slot.GRAPHICS);
+        if (beside == null) {
+            tops();
+        }
+        for (CardGroup group : slots.cards().towards(card)) {
+            bounds.add(bound(processor, group));
+        }
         for (int looks = 0; looks <= LOOKS; looks++) {
             bounds.add(enter(processor, card, looks));
         }
         for (int level = PAIR; level < LEVELS; level++) {
-            Candidate candidate = known.choices().get(order.get(level).ordinal());
+            Candidate candidate = here(known, order.get(level));
             bounds.add(
                     bounder.bound(
                             fixed[level],
@@ -249,6 +464,7 @@ public final class Certifier {
                             slots.netWith(),
                             slots.lookAt(level, candidate.index()),
                             threshold()));
+            bounds.add(push(level, candidate));
             bounds.add(choose(level, candidate));
         }
         for (int level = PAIR; level < LEVELS; level++) {
@@ -258,17 +474,23 @@ public final class Certifier {
         return bounds;
     }
 
+    private Candidate here(Standing known, Slot slot) {
+        return undominated.here(known.choices().get(slot.ordinal()));
+    }
+
     private void look(Top top, PriorityQueue<Top> queue) {
         top.looks++;
         top.bound = enter(top.processor, top.card, top.looks);
-        leave();
         if (!beaten(top.bound)) {
-            queue.add(top);
+            add(queue, top);
         }
+        leave();
+        effort += lookEffort[top.looks];
         interrupted =
-                top.looks == LOOKS
-                        && (++closeLooks & LOOKED_AT_EVERY - 1) == 0
-                        && stop.getAsBoolean();
+                effort >= effortLimit
+                        || (top.looks == LOOKS
+                                && (++closeLooks & LOOKED_AT_EVERY - 1) == 0
+                                && stop.getAsBoolean());
     }
 
     /** Splits a pair by boards, or decides everything else around a pair and a board. */
@@ -278,7 +500,13 @@ public final class Certifier {
             if (top.board == null) {
                 split(top, queue);
             } else if (!beaten(choose(BOARD, top.board))) {
+                leastExcess = closeEnough;
                 decide(BOARD + 1);
+                leastExcess = 1;
+                if (closeEnough > 1 && !interrupted) {
+                    top.most = Math.min(top.most, closeEnough - 1);
+                    queue.add(top);
+                }
             }
         }
         unfinished.undo(Slot.BOARD);
@@ -292,7 +520,7 @@ public final class Certifier {
             }
             Bounder.Bound bound = choose(BOARD, branch.candidate());
             if (!beaten(bound)) {
-                queue.add(new Top(top.processor, top.card, branch.candidate(), bound, LOOKS));
+                add(queue, new Top(top.processor, top.card, branch.candidate(), bound, LOOKS));
             }
         }
     }
@@ -309,13 +537,24 @@ public final class Certifier {
         if (!stands || !slots.push(1, card)) {
             return Bounder.IMPOSSIBLE;
         }
-        if (looks > 0) {
+        if (looks == 1) {
+            double reach =
+                    outlook.reach((Processor) processor.partOrNull(), (Graphics) card.partOrNull());
+            if (reach < 0) {
+                return Bounder.IMPOSSIBLE;
+            }
+            unfinished.reach(reach);
+        } else if (looks > 1) {
             Processor p = (Processor) processor.partOrNull();
             Outlook.Pair pair = outlook.pair(p, (Graphics) card.partOrNull());
             if (pair.hopeless()) {
                 return Bounder.IMPOSSIBLE;
             }
             unfinished.pair(pair);
+            if (beaten(bound(PAIR))) {
+                return Bounder.IMPOSSIBLE;
+            }
+            slots.keepAlivePair();
             long[][] known = narrowed.get(pair);
             if (known != null) {
                 slots.restore(PAIR, known);
@@ -333,7 +572,7 @@ public final class Certifier {
                     && !outlook.sound().lookAtCases(unfinished)) {
                 return Bounder.IMPOSSIBLE;
             }
-            if (looks >= 2) {
+            if (looks >= 3) {
                 slots.reckonLosses(unfinished);
             }
             if (looks == LOOKS) {
@@ -347,6 +586,7 @@ public final class Certifier {
     }
 
     private void forgetPair() {
+        unfinished.reach(1);
         unfinished.pair(null);
         slots.withoutLosses();
     }
@@ -356,7 +596,7 @@ public final class Certifier {
         boolean entered = processor == atRoot;
         atRoot = processor;
         unfinished.decide(processor);
-        rootStands = entered ? rootStands : slots.push(0, processor);
+        rootStands = entered ? rootStands : slots.push(0, processor) && !beaten(bound(1));
         return rootStands;
     }
 
@@ -370,10 +610,7 @@ public final class Certifier {
     private boolean narrow(Processor processor, Graphics card, Outlook.Pair pair) {
         int cooler = order.indexOf(Slot.COOLER);
         int supply = order.indexOf(Slot.SUPPLY);
-        return slots.keep(
-                        PAIR,
-                        cooler,
-                        i -> outlook.sound().coolEnough(processor, (Cooler) part(cooler, i)))
+        return slots.keep(PAIR, cooler, i -> outlook.sound().coolEnough(processor)[i])
                 && slots.keep(
                         PAIR,
                         supply,
@@ -405,6 +642,9 @@ public final class Certifier {
     }
 
     private double threshold() {
+        if (stairs != null) {
+            return leastExcess;
+        }
         return best == null
                 ? Double.NEGATIVE_INFINITY
                 : objective.first(best.points(), best.totalMinor());
@@ -432,7 +672,8 @@ public final class Certifier {
 
     /** Counts a step; true when it was one too many. */
     private boolean counted() {
-        if (++steps >= stepLimit || ((steps & ASKED_EVERY - 1) == 0 && stop.getAsBoolean())) {
+        effort++;
+        if (effort >= effortLimit || ((++steps & ASKED_EVERY - 1) == 0 && stop.getAsBoolean())) {
             interrupted = true;
         }
         return interrupted;
@@ -440,15 +681,9 @@ public final class Certifier {
 
     /** Decides a level's slot, and what follows from it; the bound of what can still come of it. */
     private Bounder.Bound choose(int level, Candidate candidate) {
-        unfinished.decide(candidate);
-        if (!slots.push(level, candidate)
-                || !kept(level)
-                || !outlook.load().carriesOn(unfinished)) {
-            return Bounder.IMPOSSIBLE;
-        }
         // The bound is cheaper than asking every rule about every open candidate, so it comes
         // first.
-        if (beaten(bound(level + 1))
+        if (beaten(push(level, candidate))
                 || !narrow(level)
                 || !narrowSupplies(level)
                 || !slots.support(level + 1)
@@ -456,6 +691,14 @@ public final class Certifier {
             return Bounder.IMPOSSIBLE;
         }
         return bound(level + 1);
+    }
+
+    /** Decides a level's slot; the bound by what is known without a look at the open slots. */
+    private Bounder.Bound push(int level, Candidate candidate) {
+        unfinished.decide(candidate);
+        return slots.push(level, candidate) && kept(level) && outlook.load().carriesOn(unfinished)
+                ? bound(level + 1)
+                : Bounder.IMPOSSIBLE;
     }
 
     private boolean tooHot(Candidate candidate) {
@@ -542,16 +785,27 @@ public final class Certifier {
     }
 
     private void finish() {
+        if (stairs != null) {
+            Standing found = problem.soundStanding(unfinished.choices(), null, objective);
+            if (found != null) {
+                stairs.offer(undominated.original(found));
+            }
+            return;
+        }
         Standing found = problem.soundStanding(unfinished.choices(), best, objective);
-        if (found != null && found.betterThan(best, objective)) {
-            best = found;
-            interrupted |= firstIsEnough;
+        if (found != null) {
+            Standing original = undominated.original(found);
+            if (original.betterThan(best, objective)) {
+                best = original;
+                interrupted |= firstIsEnough;
+            }
         }
     }
 
     private boolean beaten(Bounder.Bound bound) {
-        if (bound.set() < 0) {
-            return true;
+        if (bound.set() < 0 || stairs != null) {
+            // Supplier sets that pass no step were taken out, so any that is left passes one.
+            return bound.set() < 0 || Math.floor(bound.first() + CLOSE) < leastExcess;
         }
         if (best == null) {
             return false;

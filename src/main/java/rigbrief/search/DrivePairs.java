@@ -1,5 +1,8 @@
 package rigbrief.search;
 
+import java.nio.LongBuffer;
+import java.util.HashMap;
+import java.util.Map;
 import rigbrief.part.Drive;
 import rigbrief.part.Slot;
 import rigbrief.presolve.Candidate;
@@ -69,6 +72,7 @@ final class DrivePairs extends Couple {
                 PlacesLoss places,
                 long[][] beside) {
             DrivePairs all = new DrivePairs(firsts.size(), worth.length, sets);
+            Map<LongBuffer, Best> known = new HashMap<>();
             for (int i = 0; i < firsts.size(); i++) {
                 if (SlotTable.has(firstLeft, i)) {
                     long[] row = pairs.row(firsts.candidate(i), Slot.SECOND_DRIVE);
@@ -79,7 +83,13 @@ final class DrivePairs extends Couple {
                         for (int k = 0; beside != null && k < going.length; k++) {
                             going[k] &= beside[i][k];
                         }
-                        add(all, i, going, gain);
+                        if (!SlotTable.empty(going)) {
+                            add(
+                                    all,
+                                    i,
+                                    known.computeIfAbsent(LongBuffer.wrap(going), this::best),
+                                    gain);
+                        }
                     }
                     sumUp(all, i);
                 }
@@ -97,16 +107,27 @@ final class DrivePairs extends Couple {
             return going;
         }
 
-        private void add(DrivePairs all, int i, long[] going, double gain) {
-            if (SlotTable.empty(going)) {
-                return;
+        /** Least price and most net gain of some second drives, by set. */
+        private record Best(long[] minor, double[][] net) {}
+
+        private Best best(LongBuffer going) {
+            long[] some = going.array();
+            Best best = new Best(new long[sets], new double[worth.length][sets]);
+            for (int s = 0; s < sets; s++) {
+                best.minor[s] = seconds.leastMinor(some, s);
+                for (int w = 0; w < worth.length; w++) {
+                    best.net[w][s] = seconds.mostNet(some, s, w);
+                }
             }
+            return best;
+        }
+
+        private void add(DrivePairs all, int i, Best best, double gain) {
             long[] minor = firsts.candidate(i).minorBySet();
             for (int s = 0; s < sets; s++) {
-                long price = minor[s] + seconds.leastMinor(going, s);
-                all.leastWith[i][s] = Math.min(all.leastWith[i][s], price);
+                all.leastWith[i][s] = Math.min(all.leastWith[i][s], minor[s] + best.minor[s]);
                 for (int w = 0; w < worth.length; w++) {
-                    double net = gain - worth[w] * minor[s] + seconds.mostNet(going, s, w);
+                    double net = gain - worth[w] * minor[s] + best.net[w][s];
                     all.netWith[i][w][s] = Math.max(all.netWith[i][w][s], net);
                 }
             }

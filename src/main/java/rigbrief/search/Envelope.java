@@ -40,7 +40,7 @@ final class Envelope {
     double most(double from, double to, Figure figure) {
         double at = from;
         int line = lowest(at);
-        double best = Double.NEGATIVE_INFINITY;
+        double best = on(line, at, figure);
         while (true) {
             double next = to;
             int then = -1;
@@ -54,7 +54,8 @@ final class Envelope {
                     }
                 }
             }
-            best = Math.max(best, Math.max(on(line, at, figure), on(line, next, figure)));
+            // Where two lines cross one figure stands for both.
+            best = Math.max(best, on(line, next, figure));
             double peak = figure.peak(start[line], slope[line]);
             if (peak > at && peak < next) {
                 best = Math.max(best, on(line, peak, figure));

@@ -26,6 +26,11 @@ record FirstFigure(Objective objective, double valueWeight, double othersMost, M
         double total(double spend) {
             return taxFactor * (spend + feesMinor);
         }
+
+        /** What is left for parts and delivery of a total. */
+        double spend(double totalMinor) {
+            return totalMinor / taxFactor - feesMinor;
+        }
     }
 
     @Override
@@ -53,13 +58,16 @@ record FirstFigure(Objective objective, double valueWeight, double othersMost, M
     public double peak(double atNothing, double perMinor) {
         double straight =
                 objective.perPoint() * perMinor - objective.perMinor() * money.taxFactor();
+        if (straight >= 0) {
+            return Double.NaN;
+        }
         double k = money.taxFactor() / money.ceilingMinor();
         double gain =
                 objective.perPoint()
                         * valueWeight
                         * (k / othersMost)
                         * (perMinor * money.feesMinor() - atNothing);
-        if (!(gain > 0) || straight >= 0) {
+        if (!(gain > 0)) {
             return Double.NaN;
         }
         double divisor = Math.sqrt(gain / -straight);

@@ -150,6 +150,13 @@ final class HousingSlots {
         feeds = null;
     }
 
+    /** Takes note of the kit, if that is what is decided at a level. */
+    void pass(int level, Candidate candidate) {
+        if (level == memoryLevel) {
+            kit = candidate.index();
+        }
+    }
+
     /** Reckons with the board, if that is what was decided at a level. */
     void board(int level) {
         if (level == PAIR && feeds != null) {
@@ -344,7 +351,6 @@ final class HousingSlots {
             return !SlotTable.empty(cases);
         }
         if (round > 0) {
-            kit = unfinished.choices()[Slot.MEMORY.ordinal()].index();
             long[] left = housings.casesLeft(kit);
             return slots.keep(level + 1, caseLevel, i -> SlotTable.has(left, i));
         }

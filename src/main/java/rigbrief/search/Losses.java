@@ -1,6 +1,7 @@
 package rigbrief.search;
 
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import rigbrief.assess.Foresight;
@@ -175,20 +176,32 @@ final class Losses {
 
     /** A kit's share of speed, with the fastest drive. */
     private double[] memories(Processor processor, Graphics card, Outlook.Pair pair) {
+        Map<Kit, Double> known = new HashMap<>();
         return each(
                 Slot.MEMORY,
                 candidate -> {
                     Memory memory = (Memory) candidate.partOrNull();
                     int modules = memory.modules() * candidate.pieces();
                     int most = Math.min(memory.mts(), processor.memoryMts(memory.type()));
-                    int mts = most * Math.min(modules, 2) / 2;
-                    List<Prediction> with =
-                            foresight.atBestDrive(
-                                    processor, card, mts, memory.kitGb() * candidate.pieces());
-                    double speed = WorkloadsGoal.share(with, brief) - pair.workloadsShare();
+                    Kit kit =
+                            new Kit(
+                                    most * Math.min(modules, 2) / 2,
+                                    memory.kitGb() * candidate.pieces());
+                    double share =
+                            known.computeIfAbsent(
+                                    kit,
+                                    any ->
+                                            WorkloadsGoal.share(
+                                                    foresight.atBestDrive(
+                                                            processor, card, kit.mts(), kit.gb()),
+                                                    brief));
+                    double speed = share - pair.workloadsShare();
                     return watts(candidate) + workloadsWeight * Math.min(0, speed);
                 });
     }
+
+    /** What speed asks of memory: its rate in MT/s, halved for a single module, and its size. */
+    private record Kit(int mts, int gb) {}
 
     /**
      * A drive's share of speed: a task's utility is no straight line in its seconds, so the loss is

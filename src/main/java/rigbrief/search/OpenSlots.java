@@ -8,7 +8,6 @@ import java.util.stream.IntStream;
 import rigbrief.assess.Pricing;
 import rigbrief.part.Slot;
 import rigbrief.presolve.Candidate;
-import rigbrief.presolve.Dominance;
 
 /**
  * What is left of every open slot at each level of the certifier, with the least price and the most
@@ -47,6 +46,7 @@ final class OpenSlots {
     private final long[][] spent;
     private final double[] gained = new double[LEVELS + 1];
     private final Bounder.AliveSets[] alive = new Bounder.AliveSets[LEVELS + 1];
+    private final Bounder.AliveSets pairSets;
     private final double[][] besidePair = new double[LEVELS][];
     private final double[][][] reckoned = new double[LEVELS][Rounds.MOST][];
     private final Rounds rounds;
@@ -60,7 +60,13 @@ final class OpenSlots {
     private final double[][] netWith;
     private final Bounder.AliveSets aliveWith;
 
-    OpenSlots(Problem problem, Objective objective, List<Slot> order, double[] worth, int sets) {
+    OpenSlots(
+            Problem problem,
+            Objective objective,
+            List<Slot> order,
+            double[] worth,
+            int sets,
+            Map<Slot, List<Candidate>> left) {
         this.problem = problem;
         this.objective = objective;
         this.order = order;
@@ -77,12 +83,10 @@ final class OpenSlots {
         this.leastWith = new long[sets];
         this.netWith = new double[worth.length][sets];
         this.aliveWith = new Bounder.AliveSets(sets);
+        this.pairSets = new Bounder.AliveSets(sets).fill();
         for (int level = 0; level <= LEVELS; level++) {
             alive[level] = new Bounder.AliveSets(sets).fill();
         }
-        Map<Slot, List<Candidate>> left =
-                Dominance.undominated(
-                        problem.assessor(), problem.candidates(), objective.perPoint() == 0);
         for (int level = 0; level < LEVELS; level++) {
             tables[level] = table(order.get(level));
             for (int round = 0; round < Rounds.MOST; round++) {
@@ -130,7 +134,7 @@ final class OpenSlots {
 
     /** Supplier sets for which figures are kept at a level. */
     Bounder.AliveSets kept(int level) {
-        return alive[parent(level)];
+        return before(level);
     }
 
     /** Supplier sets that a level has left alive. */
@@ -228,6 +232,66 @@ final class OpenSlots {
         return aliveWith;
     }
 
+    /** What a processor leaves of everything else but the card, by supplier set. */
+    static final class BesideProcessor {
+        private final Bounder.AliveSets alive;
+        private final long[] spent;
+        private final long[] least;
+        private final double[][] net;
+        private final double gained;
+
+        private BesideProcessor(OpenSlots of) {
+            alive = new Bounder.AliveSets(of.sets).copyOf(of.alive[1]);
+            spent = of.spent[1].clone();
+            gained = of.gained[1];
+            least = new long[of.sets];
+            net = new double[of.worth.length][of.sets];
+            for (int k = 0; k < alive.count(); k++) {
+                int s = alive.get(k);
+                least[s] = of.leastSum[1][s] - Math.min(of.least[1][1][s], Pricing.notToBeHad());
+                for (int w = 0; w < net.length; w++) {
+                    net[w][s] = of.netSum[1][w][s] - of.net[1][1][w][s];
+                }
+            }
+        }
+
+        long[] spent() {
+            return spent;
+        }
+
+        double gained() {
+            return gained;
+        }
+    }
+
+    /** What the processor that is decided and summed up leaves of everything but the card. */
+    BesideProcessor besideProcessor() {
+        return new BesideProcessor(this);
+    }
+
+    /** Sums up a processor with any card of a group instead of the best of all. */
+    Bounder.AliveSets lookAt(BesideProcessor beside, CardGroup cards) {
+        aliveWith.copyOf(beside.alive);
+        for (int k = 0; k < aliveWith.count(); k++) {
+            int s = aliveWith.get(k);
+            leastWith[s] = beside.least[s] + Math.min(cards.minor()[s], Pricing.notToBeHad());
+            for (int w = 0; w < worth.length; w++) {
+                netWith[w][s] = beside.net[w][s] + cards.net()[w][s];
+            }
+        }
+        return aliveWith;
+    }
+
+    /** Supplier sets alive with what was last looked at. */
+    Bounder.AliveSets aliveWith() {
+        return aliveWith;
+    }
+
+    /** The cards that are left, in groups. */
+    CardGroup cards() {
+        return CardGroup.of(tables[1], domains[0][1], worth, sets);
+    }
+
     /** The first of some coupled slots with whatever goes best with it in the others. */
     private void lookAtFirst(int level, int[] slots, Couple couple, int index) {
         for (int k = 0; k < aliveWith.count(); k++) {
@@ -251,7 +315,11 @@ final class OpenSlots {
     boolean push(int level, Candidate candidate) {
         gained[level + 1] = gained[level] + tables[level].gain(candidate.index());
         drives.pass(level);
+        housing.pass(level, candidate);
         rounds.begin(level);
+        if (level + 1 == PAIR) {
+            pairSets.copyOf(alive[level]);
+        }
         for (int s = 0; s < spent[level].length; s++) {
             spent[level + 1][s] = spent[level][s] + candidate.minorBySet()[s];
         }
@@ -383,7 +451,7 @@ final class OpenSlots {
             return;
         }
         long[] domain = domains[level][open];
-        Bounder.AliveSets left = alive[parent(level)];
+        Bounder.AliveSets left = before(level);
         for (int i = 0; i < left.count(); i++) {
             int s = left.get(i);
             least[level][open][s] = tables[open].leastMinor(domain, s);
@@ -410,7 +478,7 @@ final class OpenSlots {
     private void refreshWithLosses(int level, int open) {
         long[] domain = domains[level][open];
         double[] losses = losses(level, open);
-        Bounder.AliveSets left = alive[parent(level)];
+        Bounder.AliveSets left = before(level);
         for (int k = 0; k < left.count(); k++) {
             int s = left.get(k);
             least[level][open][s] = tables[open].leastMinor(domain, s);
@@ -539,16 +607,21 @@ final class OpenSlots {
 
     /** Sums up what is open at a level, for the supplier sets that the level before left alive. */
     Bounder.AliveSets sumUp(int level) {
-        Bounder.AliveSets left = alive[level].copyOf(alive[parent(level)]);
+        Bounder.AliveSets left = alive[level].copyOf(before(level));
         for (int i = 0; i < left.count(); i++) {
             sumUp(level, left.get(i));
         }
         return left;
     }
 
-    /** Processor and card are decided in one go, so their pair's parent is the root. */
-    private static int parent(int level) {
-        return level <= PAIR ? 0 : level - 1;
+    /** Supplier sets that a level can count on: what the one before has left alive. */
+    private Bounder.AliveSets before(int level) {
+        return level == PAIR ? pairSets : alive[Math.max(0, level - 1)];
+    }
+
+    /** From now on only supplier sets that are alive beside the pair count there. */
+    void keepAlivePair() {
+        pairSets.copyOf(alive[PAIR]);
     }
 
     private void sumUp(int level, int s) {

@@ -281,6 +281,25 @@ final class Outlook {
                 .computeIfAbsent(card, any -> compute(processor, graphics));
     }
 
+    /**
+     * Most that the workloads' utility can be with a processor and a card, null for none; below 0
+     * when some must is missed.
+     */
+    double reach(Processor processor, Graphics graphics) {
+        List<Prediction> best = foresight.best(processor, graphics);
+        return missed(best) ? -1 : WorkloadsGoal.share(best, brief);
+    }
+
+    /** The same for a processor and any card of a group. */
+    double reach(Processor processor, CardGroup cards) {
+        double without = cards.none() ? reach(processor, (Graphics) null) : -1;
+        if (cards.ideal() == null) {
+            return without;
+        }
+        List<Prediction> best = foresight.best(processor, cards.ideal());
+        return missed(best) ? without : Math.max(without, WorkloadsGoal.share(best, brief));
+    }
+
     private Pair compute(Processor processor, Graphics graphics) {
         Foresight.Pair bounds = foresight.pair(processor, graphics);
         boolean hopeless = missed(bounds.best());
@@ -371,7 +390,7 @@ final class Outlook {
     private double workloads(Unfinished it, Pair pair) {
         boolean memory = it.has(Slot.BOARD) && it.has(Slot.MEMORY);
         if (!it.has(Slot.PROCESSOR) || !it.has(Slot.GRAPHICS) || !memory) {
-            return pair == null ? 1 : clip(pair.workloadsShare);
+            return clip(pair == null ? it.reach() : pair.workloadsShare);
         }
         if (it.has(Slot.DRIVE)) {
             return clip(WorkloadsGoal.share(it.assessment().predictions(), brief));

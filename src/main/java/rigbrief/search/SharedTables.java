@@ -7,6 +7,13 @@ package rigbrief.search;
 public final class SharedTables {
     private PairTable pairs;
     private Outlook outlook;
+    private Subspace undominated;
+
+    /** The same space without dominated candidates. */
+    Subspace undominated(Problem problem) {
+        undominated = undominated == null ? Subspace.undominated(problem) : undominated;
+        return undominated;
+    }
 
     PairTable pairs(Problem problem) {
         pairs = pairs == null ? new PairTable(problem) : pairs;

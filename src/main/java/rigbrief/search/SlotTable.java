@@ -2,6 +2,7 @@ package rigbrief.search;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import rigbrief.part.Slot;
 import rigbrief.presolve.Candidate;
@@ -53,7 +54,7 @@ final class SlotTable {
         }
     }
 
-    private int[] sorted(java.util.function.IntToDoubleFunction key) {
+    private int[] sorted(IntToDoubleFunction key) {
         double[] keys = IntStream.range(0, candidates.length).mapToDouble(key).toArray();
         return IntStream.range(0, candidates.length)
                 .boxed()

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import rigbrief.assess.Assessment;
 import rigbrief.assess.CaseAirs;
 import rigbrief.assess.Foresight;
@@ -50,6 +50,8 @@ final class SoundOutlook {
     private final int[] likeCooler;
     private final int[] likeFans;
     private final Candidate noFans;
+    private final Map<List<Long>, List<Candidate>> blowingBest = new HashMap<>();
+    private final Map<Processor, boolean[]> coolEnough = new IdentityHashMap<>();
 
     SoundOutlook(Problem problem, Foresight foresight, Outlook outlook) {
         this.problem = problem;
@@ -101,8 +103,13 @@ final class SoundOutlook {
     /** The least level with any cooler in open air, in dB(A); {@link #NO_COOLER} without one. */
     double leastLevelDba(Foresight.Pair bounds, Processor processor, Graphics graphics) {
         double least = NO_COOLER;
-        for (Cooler cooler : coolers) {
-            if (coolEnough(processor, cooler)) {
+        boolean[] enough = coolEnough(processor);
+        double quietest = Double.POSITIVE_INFINITY;
+        for (Candidate candidate : coolersByStrength) {
+            Cooler cooler = (Cooler) candidate.partOrNull();
+            // In open air a weaker cooler is only worth a look when it is quieter at full speed.
+            if (enough[candidate.index()] && (cooler == null || cooler.maxDba() < quietest)) {
+                quietest = cooler == null ? quietest : cooler.maxDba();
                 least =
                         Math.min(
                                 least,
@@ -120,8 +127,23 @@ final class SoundOutlook {
                         > brief.noise().mustDba().getAsInt() * 100L;
     }
 
-    /** Whether a cooler can hold a processor at sustained power, were the case all open. */
-    boolean coolEnough(Processor processor, Cooler cooler) {
+    /**
+     * Whether each cooler can hold a processor at sustained power, were the case all open; computed
+     * once.
+     */
+    boolean[] coolEnough(Processor processor) {
+        return coolEnough.computeIfAbsent(
+                processor,
+                any -> {
+                    boolean[] enough = new boolean[coolers.size()];
+                    for (int i = 0; i < enough.length; i++) {
+                        enough[i] = coolEnough(processor, coolers.get(i));
+                    }
+                    return enough;
+                });
+    }
+
+    private boolean coolEnough(Processor processor, Cooler cooler) {
         boolean any = cooler != null || processor.boxedCooler().isPresent();
         return any && foresight.coolEnough(processor, cooler);
     }
@@ -421,17 +443,61 @@ final class SoundOutlook {
         return airs.computeIfAbsent(
                 key,
                 any -> {
-                    long[] row = problem.tables().pairs(problem).row(pcCase, Slot.FANS);
                     List<Assessment> choices = new ArrayList<>();
-                    Set<List<Object>> seen = new HashSet<>();
-                    for (Candidate fans : problem.candidates().of(Slot.FANS)) {
-                        boolean fits = row == null || SlotTable.has(row, fans.index());
-                        if (fits && seen.add(air(fans))) {
-                            choices.add(problem.assessor().assess(with(build, fans)));
-                        }
+                    for (Candidate fans : blowingBest(pcCase)) {
+                        choices.add(problem.assessor().assess(with(build, fans)));
                     }
                     return new CaseAirs(choices);
                 });
+    }
+
+    /**
+     * The fans that go into a case, without those that move no more air there against no more
+     * pressure with no less sound than as many others of their size.
+     */
+    private List<Candidate> blowingBest(Candidate pcCase) {
+        return blowingBest.computeIfAbsent(
+                fansThatFit(pcCase),
+                row -> {
+                    Map<List<Object>, List<Candidate>> bySize = new LinkedHashMap<>();
+                    for (Candidate fans : problem.candidates().of(Slot.FANS)) {
+                        boolean fits =
+                                row.isEmpty()
+                                        || (row.get(fans.index() >> 6) >> fans.index() & 1) == 1;
+                        if (fits) {
+                            addIfBest(
+                                    bySize.computeIfAbsent(size(fans), any -> new ArrayList<>()),
+                                    fans);
+                        }
+                    }
+                    return bySize.values().stream().flatMap(List::stream).toList();
+                });
+    }
+
+    private static List<Object> size(Candidate fans) {
+        return fans.none()
+                ? List.of()
+                : List.of(
+                        ((Fan) fans.partOrNull()).sizeMm(),
+                        ((Fan) fans.partOrNull()).pack() * fans.pieces());
+    }
+
+    private static void addIfBest(List<Candidate> best, Candidate fans) {
+        if (best.stream().noneMatch(other -> blowsNoLess(other, fans))) {
+            best.removeIf(other -> blowsNoLess(fans, other));
+            best.add(fans);
+        }
+    }
+
+    private static boolean blowsNoLess(Candidate one, Candidate other) {
+        if (one.none() || other.none()) {
+            return one.none() && other.none();
+        }
+        Fan fan = (Fan) one.partOrNull();
+        Fan rival = (Fan) other.partOrNull();
+        return fan.flowM3h() >= rival.flowM3h()
+                && fan.pressurePa() >= rival.pressurePa()
+                && fan.maxDba() <= rival.maxDba();
     }
 
     /** What air asks of fans: colours and prices make no wind. */

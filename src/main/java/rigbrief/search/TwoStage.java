@@ -49,6 +49,7 @@ public final class TwoStage {
         for (Standing known : starts) {
             start = known.sound() && known.betterThan(start, objective) ? known : start;
         }
+        start = new CoarseSearch(problem, objective, steps, stop).improve(start);
         Certificate certificate = certify(problem, objective, Optional.ofNullable(start));
         if (certificate.complete() || moves == 0 || stop.getAsBoolean()) {
             return certificate;

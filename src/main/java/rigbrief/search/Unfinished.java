@@ -20,6 +20,7 @@ final class Unfinished {
     private final int[] pieces = new int[choices.length];
     private Outlook.Pair pair;
     private Foresight.Rates assumed;
+    private double reach = 1;
     private Assessment assessment;
 
     Unfinished(Assessor assessor) {
@@ -65,6 +66,15 @@ final class Unfinished {
 
     void pair(Outlook.Pair known) {
         this.pair = known;
+    }
+
+    /** Most of the workloads' utility beside processors and cards not yet looked at closely. */
+    double reach() {
+        return reach;
+    }
+
+    void reach(double share) {
+        this.reach = share;
     }
 
     /** Memory rates to reckon with while board and memory are open; null for any. */

@@ -38,6 +38,16 @@ public record Phrase(String key, List<Object> places) {
         return new Phrase(DATA, List.of(new Joined(mark, List.copyOf(parts))));
     }
 
+    /**
+     * A title that English has elsewhere than in the bundles, such as a rule's.
+     *
+     * @param key key of the title in the bundles of the other languages
+     * @param own the title in English
+     */
+    public static Phrase titled(String key, String own) {
+        return new Phrase(DATA, List.of(new Titled(key, own)));
+    }
+
     /** {@code 2}, {@code 2 and 4}, {@code 1, 2 and 4}. */
     public static Phrase list(List<?> parts) {
         int last = parts.size() - 1;
@@ -66,6 +76,9 @@ public record Phrase(String key, List<Object> places) {
     public String toString() {
         return Texts.ENGLISH.say(this);
     }
+
+    /** A title with its own words for where the bundles have none. */
+    record Titled(String key, String own) {}
 
     /** Parts in a row. */
     record Joined(String mark, List<?> parts) {}

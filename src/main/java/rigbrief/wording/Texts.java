@@ -35,6 +35,7 @@ public final class Texts {
                     "parts",
                     "page",
                     "proposal",
+                    "budget",
                     "orders",
                     "assembly",
                     "handover",
@@ -89,7 +90,7 @@ public final class Texts {
 
     /**
      * A text with its places filled, see {@link MessageFormat}. Phrases and figures among the
-     * places are told in the same language.
+     * places are told in the same language; a locale among them is told as its country.
      *
      * @throws MissingResourceException when no bundle has it
      */
@@ -155,6 +156,12 @@ public final class Texts {
         }
         if (place instanceof Phrase.Sentence sentence) {
             return capital(say(sentence.phrase())) + ".";
+        }
+        if (place instanceof Phrase.Titled titled) {
+            return has(titled.key()) ? text(titled.key()) : titled.own();
+        }
+        if (place instanceof Locale country) {
+            return country.getDisplayCountry(locale);
         }
         return place instanceof Phrase.Joined joined ? joined(joined) : place;
     }

@@ -1,6 +1,12 @@
 "use strict";
 (function () {
   var FASTER = 1.5;
+  // As they are typed, in the languages that the page has.
+  var UNITS = {
+    s: ["s", "sec", "second", "seconds", "sek", "sekunde", "sekunden"],
+    m: ["m", "min", "minute", "minutes", "minuten"],
+    h: ["h", "hour", "hours", "std", "stunde", "stunden"]
+  };
   var page = document.getElementById("content");
   var currency = page.dataset.currency;
   var decimals = Number(page.dataset.decimals);
@@ -13,6 +19,13 @@
   function ticked(name) {
     return Array.from(document.querySelectorAll('input[name="' + name + '"]:checked'), function (box) { return box.value; });
   }
+  // A text of the page with its places filled.
+  function say(key) {
+    var text = document.querySelector('#say [data-say="' + key + '"]').textContent;
+    for (var i = 1; i < arguments.length; i++) { text = text.split("{" + (i - 1) + "}").join(arguments[i]); }
+    return text;
+  }
+  function any(id) { return ["any", page.dataset.any].indexOf(typed(id).toLowerCase()) >= 0; }
   function show(id, shown) { by(id).hidden = !shown; }
 
   // What opens and closes with an answer.
@@ -72,11 +85,11 @@
   function whole(id, least, most) {
     var entry = typed(id);
     if (/^[0-9]{1,7}$/.test(entry) && Number(entry) >= least && Number(entry) <= most) { return Number(entry); }
-    return wrong(id, "Write a whole number from " + least + " to " + most + ", in digits.");
+    return wrong(id, say("whole", least, most));
   }
 
   function wholeOrAny(id, least, most) {
-    return typed(id).toLowerCase() === "any" ? "" : String(whole(id, least, most));
+    return any(id) ? "" : String(whole(id, least, most));
   }
 
   function money(id) {
@@ -85,22 +98,23 @@
     var grouped = /^[0-9]{1,3}[.,'][0-9]{3}$/.test(entry) && decimals !== 3;
     var form = new RegExp("^[0-9]{1,9}" + (decimals > 0 ? "([.][0-9]{1," + decimals + "})?" : "") + "$");
     if (!grouped && form.test(plain) && Number(plain) > 0 && Number(plain) <= 100000000) { return plain; }
-    return wrong(id, "Write an amount above 0 without signs between the digits, such as 1250.");
+    return wrong(id, say("money"));
   }
 
   function percent(id) {
     var entry = typed(id).replace("%", "").trim().replace(",", ".");
     if (/^[0-9]{1,2}([.][0-9]{1,2})?$/.test(entry) && Number(entry) <= 50) { return entry; }
-    return wrong(id, "Write a number from 0 to 50.");
+    return wrong(id, say("percent"));
   }
 
   function duration(id) {
-    var found = /^([0-9]{1,6}(?:[.,][0-9]{1,2})?) *(s|m|h)[a-z]*$/.exec(typed(id).toLowerCase());
-    var factor = found ? { s: 1, m: 60, h: 3600 }[found[2]] : 0;
+    var found = /^([0-9]{1,6}(?:[.,][0-9]{1,2})?) *([a-z]+)$/.exec(typed(id).toLowerCase());
+    var unit = found ? Object.keys(UNITS).filter(function (sign) { return UNITS[sign].indexOf(found[2]) >= 0; })[0] : "";
+    var factor = unit ? { s: 1, m: 60, h: 3600 }[unit] : 0;
     var figure = found ? found[1].replace(",", ".") : "0";
     var seconds = Math.round(Number(figure) * 100) * factor / 100;
-    if (seconds > 0 && seconds <= 3600000) { return { text: figure + found[2], seconds: seconds }; }
-    wrong(id, "Write a time above 0 with its unit, such as 90s, 5m or 1h; or any.");
+    if (seconds > 0 && seconds <= 3600000) { return { text: figure + unit, seconds: seconds }; }
+    wrong(id, say("time"));
     return null;
   }
 
@@ -129,14 +143,14 @@
       if (level.dataset.figure) {
         var rates = level.dataset.figure.split("/").map(Number);
         var cap = title.dataset.cap ? Number(title.dataset.cap) : Infinity;
-        if (rates[0] > cap) { wrong("smooth-" + id, "This game never draws more than " + cap + " pictures a second: choose fewer."); }
+        if (rates[0] > cap) { wrong("smooth-" + id, say("cap", cap)); }
         lines.push("    must: { average: " + rates[0] + ", low: " + rates[1] + " }");
         if (chosen("faster").value === "yes") {
           lines.push("    wish: { average: " + Math.min(Math.round(rates[0] * FASTER), cap) + " }");
         }
       }
       pictures(id, lines);
-    } else if (title.dataset.kind === "task" && typed("time-" + id).toLowerCase() !== "any") {
+    } else if (title.dataset.kind === "task" && !any("time-" + id)) {
       var time = duration("time-" + id);
       if (time) {
         var sooner = time.seconds / FASTER;
@@ -173,7 +187,7 @@
     var which = chosen("screen").value;
     if (which === "unknown") { return; }
     var picture = typed("picture").toLowerCase().replace("×", "x").replace(/ /g, "");
-    if (!/^[1-9][0-9]{2,4}x[1-9][0-9]{2,4}$/.test(picture)) { wrong("picture", "Write points across and down, like 2560x1440."); }
+    if (!/^[1-9][0-9]{2,4}x[1-9][0-9]{2,4}$/.test(picture)) { wrong("picture", say("picture")); }
     lines.push("display:");
     lines.push("  resolution: " + picture);
     lines.push("  refresh: " + whole("refresh", 24, 1000));
@@ -219,7 +233,7 @@
     var first = [];
     [0, 1, 2].forEach(function (place) {
       var goal = by("goal-" + place).value;
-      if (goal && first.indexOf(goal) >= 0) { wrong("goal-" + place, "This is named above already: choose another, or nothing more."); }
+      if (goal && first.indexOf(goal) >= 0) { wrong("goal-" + place, say("twice")); }
       if (goal) { first.push(goal); }
     });
     if (!first.length) { return; }
@@ -234,9 +248,9 @@
   function written() {
     forget();
     var name = typed("client");
-    if (!name) { wrong("client", "Write your name."); }
-    if (Array.from(name).length > 120) { wrong("client", "Write at most 120 letters."); }
-    if (/[^\p{L}\p{M}\p{N}\p{P}\p{S} ]/u.test(name)) { wrong("client", "Write letters, digits and signs alone."); }
+    if (!name) { wrong("client", say("name")); }
+    if (Array.from(name).length > 120) { wrong("client", say("name-long")); }
+    if (/[^\p{L}\p{M}\p{N}\p{P}\p{S} ]/u.test(name)) { wrong("client", say("name-signs")); }
     var lines = ["client: " + quoted(name), "currency: " + currency, "quantity: " + whole("quantity", 1, 10000)];
     var later = [];
     display(later);
@@ -250,7 +264,7 @@
   function complain() {
     var list = by("faults-list");
     list.textContent = "";
-    by("faults-head").textContent = faults.length === 1 ? "One answer needs another look" : faults.length + " answers need another look";
+    by("faults-head").textContent = faults.length === 1 ? say("fault") : say("faults", faults.length);
     faults.forEach(function (fault) {
       var item = document.createElement("li");
       var link = document.createElement("a");
@@ -284,13 +298,13 @@
     by("text").select();
     var done = false;
     try { done = document.execCommand("copy"); } catch (refused) { done = false; }
-    by("copied").textContent = done ? "Copied." : "The text is marked: copy it with your keyboard.";
+    by("copied").textContent = say(done ? "copied" : "marked");
   });
 
   by("keep").addEventListener("click", function () {
     var option = by("kept").selectedOptions[0];
     by("kept-wrong").textContent = "";
-    if (!option.value) { by("kept-wrong").textContent = "Choose a part first."; return; }
+    if (!option.value) { by("kept-wrong").textContent = say("choose"); return; }
     keep(option);
     listKept();
     refresh();
@@ -303,7 +317,7 @@
     var free = slots.filter(function (slot) {
       return kept.every(function (part) { return part.slot !== slot; });
     })[0];
-    if (!free) { by("kept-wrong").textContent = "There is no place for another of these: take the first one off the list."; return; }
+    if (!free) { by("kept-wrong").textContent = say("no-place"); return; }
     kept.push({ slot: free, id: option.value, name: option.textContent, pieces: 1 });
   }
 
@@ -312,10 +326,10 @@
     kept.forEach(function (part) {
       var item = document.createElement("li");
       var off = document.createElement("button");
-      item.textContent = part.name + (part.pieces > 1 ? ", " + part.pieces + " pieces " : " ");
+      item.textContent = (part.pieces > 1 ? say("pieces", part.name, part.pieces) : part.name) + " ";
       off.type = "button";
-      off.textContent = "Take off";
-      off.setAttribute("aria-label", "Take off " + part.name);
+      off.textContent = say("off");
+      off.setAttribute("aria-label", say("off-part", part.name));
       off.addEventListener("click", function () {
         kept = kept.filter(function (other) { return other !== part; });
         listKept();

@@ -110,6 +110,23 @@ class IntakeCommandTest {
     }
 
     @Test
+    void in_german_the_same_answers_write_the_same_brief_byte_by_byte() throws IOException {
+        asked(DESK).run("intake", "--out", out.toString());
+        byte[] brief = Files.readAllBytes(out);
+
+        var captured = asked(DESK);
+        var status = captured.run("intake", "--out", out.toString(), "--force", "--language", "de");
+
+        assertThat(status).as(captured.err()).isEqualTo(ExitStatus.DONE);
+        assertThat(Files.readAllBytes(out)).isEqualTo(brief);
+        assertThat(captured.out().replaceAll("\\s+", " "))
+                .contains("Mit diesen Antworten sind es mindestens ")
+                .endsWith("Next: rigbrief propose " + out + " --language de ");
+        assertThat(captured.out().lines().filter(line -> !line.contains(folder.toString())))
+                .allMatch(line -> line.length() <= 80);
+    }
+
+    @Test
     void every_line_of_the_interview_fits_80_columns() {
         var captured = asked(DESK);
 

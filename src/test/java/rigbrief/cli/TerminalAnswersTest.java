@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
+import java.util.Locale;
 import org.jline.reader.LineReader;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.impl.ExternalTerminal;
@@ -26,6 +27,9 @@ import rigbrief.diagnostic.BadInput;
 import rigbrief.file.CatalogueReader;
 import rigbrief.intake.Interview;
 import rigbrief.intake.Least;
+import rigbrief.report.InterviewText;
+import rigbrief.report.Style;
+import rigbrief.wording.Texts;
 
 /** The interview as somebody at a terminal holds it: keys through a line discipline. */
 @Timeout(20)
@@ -42,6 +46,7 @@ class TerminalAnswersTest {
     private PipedOutputStream keys;
     private Terminal terminal;
     private Interview interview;
+    private InterviewText text;
     private AnswersFile kept;
 
     @BeforeEach
@@ -56,6 +61,7 @@ class TerminalAnswersTest {
                         new ByteArrayOutputStream(),
                         StandardCharsets.UTF_8);
         interview = new Interview("desk", catalogue, brief -> new Least.Unknown());
+        text = new InterviewText(Style.PLAIN, Texts.ENGLISH);
         kept = AnswersFile.of(folder.resolve("desk.yaml"));
     }
 
@@ -67,9 +73,9 @@ class TerminalAnswersTest {
     /** Presses each line's keys when that line is waited for, as a person does. */
     private boolean typed(String... lines) throws Exception {
         Deque<String> left = new ArrayDeque<>(List.of(lines));
-        TerminalAnswers answers = new TerminalAnswers(terminal);
+        TerminalAnswers answers = new TerminalAnswers(terminal, text);
         answers.reader().getWidgets().put(LineReader.CALLBACK_INIT, () -> press(left.poll()));
-        return new Conversation(captured.console(), interview, answers, kept).hold();
+        return new Conversation(captured.console(), interview, answers, kept, text).hold();
     }
 
     private boolean press(String strokes) {
@@ -113,6 +119,25 @@ class TerminalAnswersTest {
 
         assertThat(interview.answers())
                 .containsEntry("workloads", "harbour-of-glass, kiln-drafting");
+    }
+
+    @Test
+    void in_german_the_tabulator_completes_german_and_back_is_called_so_too() throws Exception {
+        text = new InterviewText(Style.PLAIN, Texts.of(Locale.GERMAN));
+
+        typed(
+                "Fenwick" + ENTER,
+                "viele" + ENTER,
+                "2" + ENTER,
+                ENTER,
+                "noch" + TAB + ENTER,
+                "zur" + TAB + ENTER,
+                INTERRUPT);
+
+        assertThat(interview.answers()).doesNotContainKey("screen").hasSize(3);
+        assertThat(captured.out())
+                .contains("  ! gefunden \"viele\", erwartet eine ganze Zahl von 1 bis 10000;")
+                .contains("Eingabetaste allein: noch nicht bekannt;");
     }
 
     @Test

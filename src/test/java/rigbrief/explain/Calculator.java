@@ -8,7 +8,7 @@ import java.util.regex.Pattern;
 /**
  * A pocket calculator that knows nothing of the program: it reads an expression and works it out.
  */
-final class Calculator {
+public final class Calculator {
     private static final Pattern TOKEN = Pattern.compile("\\d+(\\.\\d+)?|[a-z]+\\d*|[-+/^(),]");
 
     private final List<String> tokens = new ArrayList<>();
@@ -24,7 +24,7 @@ final class Calculator {
         }
     }
 
-    static double of(String expression) {
+    public static double of(String expression) {
         Calculator calculator = new Calculator(expression);
         double value = calculator.sum();
         if (calculator.at < calculator.tokens.size()) {
@@ -89,6 +89,7 @@ final class Calculator {
             case "exp" -> Math.exp(first);
             case "ln" -> Math.log(first);
             case "floor" -> Math.floor(first);
+            case "ceil" -> Math.ceil(first);
             case "normal" -> normal(first);
             default -> throw new IllegalArgumentException("no key for " + name);
         };

@@ -9,15 +9,16 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import rigbrief.wording.Phrase;
 
 class EntriesTest {
     private static final Currency EURO = Currency.getInstance("EUR");
     private static final Currency YEN = Currency.getInstance("JPY");
     private static final List<Choice> CHOICES =
             List.of(
-                    new Choice("kiln-drafting", "Kiln Drafting", ""),
-                    new Choice("kelp", "Kelp and Kin", ""),
-                    new Choice("60", "60 times", ""));
+                    new Choice("kiln-drafting", Phrase.data("Kiln Drafting"), Phrase.NONE),
+                    new Choice("kelp", Phrase.data("Kelp and Kin"), Phrase.NONE),
+                    new Choice("60", Phrase.data("60 times"), Phrase.NONE));
 
     @ParameterizedTest
     @CsvSource({
@@ -52,7 +53,7 @@ class EntriesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", " ", "none", "None", "-", "no"})
+    @ValueSource(strings = {"", " ", "none", "None", "-", "no", "keine", "Nein"})
     void nothing_of_a_list_can_be_said_in_several_ways(String typed) throws NotUnderstood {
         assertThat(Entries.choices(CHOICES, typed)).isEmpty();
     }
@@ -89,8 +90,9 @@ class EntriesTest {
 
     @Test
     void a_name_may_have_any_letters_and_nothing_that_prints_nothing() throws NotUnderstood {
-        assertThat(Entries.text(" Søren 漢字 O’Hara ", "a name")).isEqualTo("Søren 漢字 O’Hara");
-        assertThatThrownBy(() -> Entries.text("a\u202eb", "a name"))
+        assertThat(Entries.text(" Søren 漢字 O’Hara ", Phrase.data("a name")))
+                .isEqualTo("Søren 漢字 O’Hara");
+        assertThatThrownBy(() -> Entries.text("a\u202eb", Phrase.data("a name")))
                 .hasMessageContaining("\\u202E");
     }
 }

@@ -44,7 +44,7 @@ class InterviewTest {
     }
 
     private static String say(Interview interview, String line) throws NotUnderstood {
-        return interview.answer(interview.question().orElseThrow(), line).consequence();
+        return interview.answer(interview.question().orElseThrow(), line).consequence().toString();
     }
 
     private static Interview upTo(String question, Map<String, String> told) throws NotUnderstood {
@@ -257,13 +257,13 @@ class InterviewTest {
                 next.isPresent();
                 next = interview.question()) {
             Question question = next.get();
-            assertThat(question.explanation())
+            assertThat(question.explanation().toString())
                     .as(question.id())
                     .hasSizeGreaterThan(30)
                     .endsWith(".");
             Answer answer =
                     interview.answer(question, told.getOrDefault(question.id(), usual(question)));
-            assertThat(answer.consequence()).as(question.id()).isNotBlank();
+            assertThat(answer.consequence().toString()).as(question.id()).isNotBlank();
         }
     }
 

@@ -13,7 +13,7 @@ import rigbrief.wording.Phrase;
 
 /** The scenario that is impossible twice over, as its own file tells. */
 class ClashFinderTest {
-    private static final String TITLE = "tallow-and-thorn average 75 fps, 1 % low 45 fps";
+    private static final String TITLE = "Tallow and Thorn: average 75 fps, 1 % low 45 fps";
     private static Catalogue catalogue;
     private static Brief brief;
     private static Clash clash;

@@ -13,21 +13,21 @@ import rigbrief.proposal.budget.BudgetLimits;
 import rigbrief.proposal.budget.Progress;
 
 /** Budgets of the fixtures' brief and a few builds, really solved. */
-final class Budgets {
+public final class Budgets {
     private Budgets() {}
 
     /** The fixtures' brief as it is. */
-    static Budget answered() {
+    public static Budget answered() {
         return of(it -> it);
     }
 
     /** No build is under the ceiling, but there are some. */
-    static Budget overCeiling() {
+    public static Budget overCeiling() {
         return of(it -> new BriefDraft(it).ceiling(CatalogueFixture.euro("300.00")).toBrief());
     }
 
     /** No build is quiet enough at any price. */
-    static Budget impossible() {
+    public static Budget impossible() {
         return of(
                 it ->
                         new BriefDraft(it)
@@ -40,7 +40,7 @@ final class Budgets {
     }
 
     /** A client with another name. */
-    static Budget client(String name) {
+    public static Budget client(String name) {
         return of(it -> new BriefDraft(it).client(name).toBrief());
     }
 

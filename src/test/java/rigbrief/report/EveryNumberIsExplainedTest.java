@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import rigbrief.audit.Auditor;
@@ -20,10 +21,15 @@ import rigbrief.build.Build;
 import rigbrief.catalogue.Catalogue;
 import rigbrief.explain.Explainers;
 import rigbrief.explain.Explanation;
+import rigbrief.explain.Redone;
 import rigbrief.explain.Topic;
 import rigbrief.file.BriefReader;
 import rigbrief.file.BuildReader;
 import rigbrief.file.CatalogueReader;
+import rigbrief.proposal.Proposals;
+import rigbrief.proposal.Proposer;
+import rigbrief.proposal.SearchLimits;
+import rigbrief.proposal.account.Accounts;
 
 /**
  * Every number of an audit in JSON, and so of a proposal's assessment, which is written by the same
@@ -34,6 +40,7 @@ class EveryNumberIsExplainedTest {
     private static final Map<String, String> COPIED =
             Map.of(
                     "/machines", "quantity of the brief",
+                    "/wanted", "quantity of the brief",
                     "/catalogue/parts", "a count of rows",
                     "/catalogue/offers", "a count of rows",
                     "/quantity", "packs as the build file has them",
@@ -79,6 +86,39 @@ class EveryNumberIsExplainedTest {
         walk(new ObjectMapper().readTree(json), "");
 
         assertThat(checked).isGreaterThan(60);
+    }
+
+    /**
+     * Stopped after a few steps, so that no proof is finished and every gap has a size; and as far
+     * as it takes to prove.
+     */
+    @ParameterizedTest
+    @CsvSource({"potter, 400", "tight-600, 60000"})
+    void numbers_of_a_proof(String scenario, long steps) throws Exception {
+        Catalogue parts = CatalogueReader.read(Path.of("catalog-sample"));
+        Brief brief = BriefReader.read(Path.of("scenarios", scenario + ".yaml"), parts);
+        Proposals answer =
+                new Proposer(new SearchLimits(1, 100, steps, Optional.empty()))
+                        .propose(brief, parts);
+        JsonNode json = new ObjectMapper().readTree(new ProposalsJson().write(answer, Style.PLAIN));
+        for (int i = 0; i < answer.proposals().size(); i++) {
+            explanations.clear();
+            for (Topic topic :
+                    Accounts.topics(
+                            brief, parts, answer.proposals().get(i).record(), () -> answer, null)) {
+                if (topic.name().matches("(proof|buildable-today|choice)\\..*")) {
+                    Explanation explanation = topic.explanation().get();
+                    Redone.check(explanation);
+                    explanations.put(topic.name(), explanation);
+                }
+            }
+            checked = 0;
+            walk(json.at("/proposals/" + i + "/proof"), "/proof");
+            walk(json.at("/proposals/" + i + "/buildable-today"), "/buildable-today");
+            assertThat(checked)
+                    .as(json.at("/proposals/" + i + "/proof").toString())
+                    .isGreaterThan(5);
+        }
     }
 
     private void walk(JsonNode node, String path) {
@@ -177,9 +217,32 @@ class EveryNumberIsExplainedTest {
         String[] halves = step.substring(step.lastIndexOf(": ") + 2).split(" = ");
         List<String> ends = List.of(halves[0].split(" - "));
         switch (name.substring(name.lastIndexOf('.') + 1)) {
-            case "have" -> assertThat(new BigDecimal(ends.get(0))).isEqualByComparingTo(printed);
-            case "need" -> assertThat(new BigDecimal(ends.get(1))).isEqualByComparingTo(printed);
+            case "have" -> checkSide(explanation, "there is", ends.get(0), printed);
+            case "need" -> checkSide(explanation, "needed", ends.get(1), printed);
             default -> assertThat(explanation.value().orElseThrow()).isEqualByComparingTo(printed);
         }
+    }
+
+    /** A side is copied from a sheet or the brief, is a number of its own, or has a step. */
+    private static void checkSide(
+            Explanation explanation, String side, String last, BigDecimal printed) {
+        assertThat(new BigDecimal(last)).isEqualByComparingTo(printed);
+        boolean copied =
+                explanation.inputs().stream()
+                        .anyMatch(
+                                input ->
+                                        input.name().equals(side)
+                                                && starts(input.value(), printed));
+        boolean worked =
+                explanation.steps().stream()
+                        .anyMatch(
+                                step ->
+                                        step.startsWith(side + ": ")
+                                                && starts(step.split(" = ")[1], printed));
+        assertThat(copied || worked).as(explanation.number() + ", " + side).isTrue();
+    }
+
+    private static boolean starts(String words, BigDecimal printed) {
+        return new BigDecimal(words.split(" ")[0]).compareTo(printed) == 0;
     }
 }

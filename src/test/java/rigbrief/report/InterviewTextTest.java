@@ -12,9 +12,11 @@ import rigbrief.intake.Interview.Said;
 import rigbrief.intake.Least;
 import rigbrief.intake.Question;
 import rigbrief.quantity.Money;
+import rigbrief.wording.Phrase;
+import rigbrief.wording.Texts;
 
 class InterviewTextTest {
-    private final InterviewText text = new InterviewText(Style.PLAIN);
+    private final InterviewText text = new InterviewText(Style.PLAIN, Texts.ENGLISH);
 
     private static Money euro(String amount) {
         return new Money(new BigDecimal(amount), Currency.getInstance("EUR"));
@@ -23,12 +25,18 @@ class InterviewTextTest {
     private static Question question(boolean several, String usual) {
         return new Question(
                 "noise",
-                "Noise",
-                "How loud may it be?",
-                "Decibels are explained here.",
+                Phrase.data("Noise"),
+                Phrase.data("How loud may it be?"),
+                Phrase.data("Decibels are explained here."),
                 List.of(
-                        new Choice("quiet", "quiet, 33 dB(A)", "like a whisper"),
-                        new Choice("any", "no limit", "noise decides nothing")),
+                        new Choice(
+                                "quiet",
+                                Phrase.data("quiet, 33 dB(A)"),
+                                Phrase.data("like a whisper")),
+                        new Choice(
+                                "any",
+                                Phrase.data("no limit"),
+                                Phrase.data("noise decides nothing"))),
                 several,
                 List.of(),
                 usual,
@@ -107,7 +115,8 @@ class InterviewTextTest {
 
     @Test
     void nothing_out_of_a_file_acts_on_a_terminal() {
-        assertThat(text.refusal("found \u001b[2J")).isEqualTo("  ! found \\u001B[2J\n");
-        assertThat(text.consequence("a\u202eb")).doesNotContain("\u202e");
+        assertThat(text.refusal(Phrase.data("found \u001b[2J")))
+                .isEqualTo("  ! found \\u001B[2J\n");
+        assertThat(text.consequence(Phrase.data("a\u202eb"))).doesNotContain("\u202e");
     }
 }

@@ -11,7 +11,6 @@ import rigbrief.assembly.ScreenPlug;
 import rigbrief.assembly.order.AlsoNeeded.Need;
 import rigbrief.audit.AuditFinding;
 import rigbrief.build.Build;
-import rigbrief.part.DriveForm;
 import rigbrief.part.Slot;
 import rigbrief.part.WirelessStandard;
 import rigbrief.wording.Phrase;
@@ -35,6 +34,7 @@ final class FirstBootNeeds {
     static List<AlsoNeeded> of(Bench bench) {
         FirstBootNeeds needs = new FirstBootNeeds(bench);
         needs.paste();
+        needs.bracket();
         needs.fixings();
         needs.brace();
         needs.drives();
@@ -65,6 +65,19 @@ final class FirstBootNeeds {
             buy(bench.say("also.paste.cloth"), 1, bench.say("also.paste.old"));
         } else {
             check(bench.say("also.paste"), 1, bench.say("also.paste.check"));
+        }
+    }
+
+    /** A cooler that was on another socket may have come without what holds it on this one. */
+    private void bracket() {
+        if (kept(Slot.COOLER)) {
+            check(
+                    bench.say("also.bracket", build.board().socket()),
+                    machines,
+                    bench.say("also.bracket.why"));
+        }
+        if (kept(Slot.BOARD)) {
+            check(bench.say("also.rear-cover"), machines, bench.say("also.rear-cover.why"));
         }
     }
 
@@ -112,11 +125,10 @@ final class FirstBootNeeds {
                     bench.say("also.sata"),
                     cabled * machines,
                     kept(Slot.BOARD) ? bench.say("also.sata.own") : bench.say("also.sata.box"));
-            boolean disk =
-                    build.drives().stream().anyMatch(drive -> drive.form() == DriveForm.BAY_35);
-            if (disk) {
-                check(bench.say("also.disk-screws"), machines, bench.say("also.disk-screws.why"));
-            }
+            check(
+                    bench.say("also.drive-screws"),
+                    cabled * machines,
+                    bench.say("also.drive-screws.why"));
         }
     }
 
@@ -190,10 +202,19 @@ final class FirstBootNeeds {
                 .orElse(screen.output());
     }
 
+    private String aerials() {
+        Slot source = build.has(Slot.WIRELESS) ? Slot.WIRELESS : Slot.BOARD;
+        return bench.say(
+                kept(source) ? "also.aerials.used" : "also.aerials.box", build.part(source).name());
+    }
+
     private void atTheDesk() {
         check(bench.say("also.keyboard"), machines, bench.say("also.desk.why"));
         boolean wireless =
                 build.has(Slot.WIRELESS) || build.board().wireless() != WirelessStandard.NONE;
+        if (wireless) {
+            check(bench.say("also.aerials"), machines, aerials());
+        }
         check(
                 bench.say("also.network"),
                 machines,

@@ -39,7 +39,9 @@ public final class FanSpeedSolver {
         double leastCardRatio = CardCooling.leastRatio(it.card().loadDba(), it.card().idleDba());
         int bestStep = 0;
         double bestEnergy = Double.POSITIVE_INFINITY;
-        for (int step = LEAST_STEP; step <= STEPS; step++) {
+        // Where no heat goes through the case, faster case fans only add sound.
+        int most = it.air().heatW() == 0 ? LEAST_STEP : STEPS;
+        for (int step = LEAST_STEP; step <= most; step++) {
             double caseShare = (double) step / STEPS;
             double inletC = inletC(it, caseShare);
             double coolerShare = coolerShare(it, inletC);

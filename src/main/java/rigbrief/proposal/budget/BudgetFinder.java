@@ -13,7 +13,7 @@ import rigbrief.catalogue.Catalogue;
 import rigbrief.proposal.Clash;
 import rigbrief.proposal.ClashFinder;
 import rigbrief.proposal.front.Front;
-import rigbrief.proposal.front.SweepFront;
+import rigbrief.proposal.front.SearchedFront;
 import rigbrief.proposal.need.Need;
 import rigbrief.proposal.need.Needs;
 import rigbrief.proposal.need.Stretch;
@@ -64,6 +64,9 @@ public final class BudgetFinder {
         return new Finding(brief, catalogue, upToMinor, wanted).find();
     }
 
+    /** One of the answers that are looked for side by side. */
+    private record Found(Optional<Front> front, Optional<Prices.Leasts> leasts) {}
+
     private final class Finding {
         private final Brief brief;
         private final Catalogue catalogue;
@@ -92,24 +95,30 @@ public final class BudgetFinder {
 
         Budget find() {
             questions.expect(
-                    2 + 2 * goals.size() + priced.size() + (needs.wishes().isEmpty() ? 0 : 1));
+                    2 + 2 * goals.size() + 2 * priced.size() + (needs.wishes().isEmpty() ? 0 : 1));
             List<Least> first = questions.all(firstQuestions());
             Least musts = first.get(0);
             if (musts.answer() == Answer.NO) {
                 return impossible(musts);
             }
-            Front front = questions.all(List.of(frontQuestion(musts))).get(0);
+            IdleNeeds idle = new IdleNeeds(needs, solving, musts).among(priced);
+            // The front takes one thread about as long as the least totals take the other.
+            List<Supplier<Found>> both = new ArrayList<>();
+            Supplier<Front> asked = frontQuestion(musts);
+            both.add(() -> new Found(Optional.of(asked.get()), Optional.empty()));
+            for (Supplier<Prices.Leasts> one : Prices.leasts(needs, solving, musts, idle, priced)) {
+                both.add(() -> new Found(Optional.empty(), Optional.of(one.get())));
+            }
+            List<Found> found = questions.all(both);
+            Front front = found.get(0).front().orElseThrow();
+            List<Prices.Leasts> leasts =
+                    found.stream().flatMap(one -> one.leasts().stream()).toList();
             List<Build> builds = front.standings().stream().map(Standing::build).toList();
             musts = better(musts, front);
             List<NeedPrice> prices =
                     questions.all(
-                            new Prices(
-                                            needs,
-                                            solving,
-                                            musts,
-                                            new IdleNeeds(needs, solving, musts).among(priced),
-                                            underCeiling(front))
-                                    .questions(priced));
+                            new Prices(needs, solving, musts, idle, underCeiling(front))
+                                    .questions(leasts));
             return answered(musts, first, prices, front, builds);
         }
 
@@ -133,7 +142,7 @@ public final class BudgetFinder {
                         Solving.standings(
                                 space.within(most),
                                 musts.best().stream().map(Standing::build).toList());
-                return new SweepFront(limits.frontSteps(), stop)
+                return new SearchedFront(limits.frontSteps(), stop)
                         .knowingLeast(musts.boundMinor())
                         .find(space, most, known);
             };
@@ -213,7 +222,13 @@ public final class BudgetFinder {
             boolean wish = need.kind() == Need.Kind.WISH;
             Brief together =
                     wish ? need.asked().put().apply(needs.atAnyPrice()) : needs.atAnyPrice();
-            Least all = wish ? solving.least(together, builds).notUnder(musts.boundMinor()) : musts;
+            Least all =
+                    wish
+                            ? solving.least(
+                                    together,
+                                    builds,
+                                    Math.max(musts.boundMinor(), alone.boundMinor()))
+                            : musts;
             Least cheapest = cheaper(alone, all, needs.alone(need));
             return new GoalTotal(
                     need,

@@ -1,8 +1,11 @@
 package rigbrief.proposal.budget;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import rigbrief.brief.Brief;
 import rigbrief.build.Build;
@@ -17,16 +20,20 @@ import rigbrief.search.SearchSpace;
 import rigbrief.search.Standing;
 
 /**
- * Finds the musts that cost nothing, many with one search.
+ * Finds what many musts cost with few searches.
  *
  * <p>To let go of a must can only lower the least total, and to let go of more of them can only
  * lower it further. So where the least total without several musts at once is proven to be what it
- * is with all of them, it is that without any one of them too, and with any of them softer.
+ * is with all of them, it is that without any one of them too, and with any of them softer. And
+ * where the cheapest build without several breaks one of them alone, it is the cheapest without
+ * that one.
  */
 final class IdleNeeds {
     private final Needs needs;
     private final Solving solving;
     private final Least musts;
+    private final Set<Need> idle = new LinkedHashSet<>();
+    private final Map<Need, Least> without = new HashMap<>();
 
     IdleNeeds(Needs needs, Solving solving, Least musts) {
         this.needs = needs;
@@ -34,9 +41,8 @@ final class IdleNeeds {
         this.musts = musts;
     }
 
-    /** Musts that are proven to cost nothing; there may be more. */
-    Set<Need> among(List<Need> priced) {
-        Set<Need> idle = new LinkedHashSet<>();
+    /** The same once it has looked among some musts. */
+    IdleNeeds among(List<Need> priced) {
         if (musts.best().isPresent() && musts.proven()) {
             List<Need> suspects = new ArrayList<>();
             for (Need need : priced) {
@@ -45,29 +51,54 @@ final class IdleNeeds {
                     suspects.add(need);
                 }
             }
-            if (!together(suspects, idle) && suspects.size() > 2) {
-                int half = suspects.size() / 2;
-                together(suspects.subList(0, half), idle);
-                together(suspects.subList(half, suspects.size()), idle);
+            while (suspects.size() > 1 && !solving.stop().getAsBoolean()) {
+                suspects.removeAll(broken(suspects));
             }
         }
-        return idle;
+        return this;
     }
 
-    private boolean together(List<Need> some, Set<Need> idle) {
-        if (some.size() < 2 || solving.stop().getAsBoolean()) {
-            return false;
-        }
+    /** Whether a must is proven to cost nothing; of others it is not known. */
+    boolean idle(Need need) {
+        return idle.contains(need);
+    }
+
+    /** The least total without a must, where the search for others told it. */
+    Optional<Least> without(Need need) {
+        return Optional.ofNullable(without.get(need));
+    }
+
+    /**
+     * Those musts that the cheapest build without all of them breaks; all once nothing is learnt.
+     */
+    private List<Need> broken(List<Need> some) {
         List<Build> known = musts.best().stream().map(Standing::build).toList();
-        Least without = solving.least(Stretch.boundless(needs.without(some)), known);
-        boolean same =
-                without.best().isPresent()
-                        && without.proven()
-                        && without.totalMinor() == musts.totalMinor();
-        if (same) {
-            idle.addAll(some);
+        Least least = solving.least(Stretch.boundless(needs.without(some)), known);
+        if (least.best().isEmpty() || !least.proven()) {
+            return List.copyOf(some);
         }
-        return same;
+        if (least.totalMinor() == musts.totalMinor()) {
+            idle.addAll(some);
+            return List.copyOf(some);
+        }
+        List<Need> broken = new ArrayList<>();
+        for (Need need : some) {
+            List<Need> others = new ArrayList<>(some);
+            others.remove(need);
+            if (!solving.fits(
+                    least.best().get().build(), Stretch.boundless(needs.without(others)))) {
+                broken.add(need);
+            }
+        }
+        if (broken.size() == 1 && fitsWithout(broken.get(0), least)) {
+            without.put(broken.get(0), least);
+        }
+        return broken.isEmpty() ? List.copyOf(some) : broken;
+    }
+
+    private boolean fitsWithout(Need need, Least least) {
+        return solving.fits(
+                least.best().orElseThrow().build(), Stretch.boundless(needs.without(need)));
     }
 
     private boolean cheaperAtOnce(Need need) {

@@ -3,7 +3,6 @@ package rigbrief.proposal.budget;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Supplier;
 import rigbrief.brief.Brief;
 import rigbrief.build.Build;
@@ -35,7 +34,7 @@ final class Prices {
     private final Needs needs;
     private final Solving solving;
     private final Least musts;
-    private final Set<Need> idle;
+    private final IdleNeeds idle;
     private final List<Build> front;
 
     /**
@@ -45,7 +44,7 @@ final class Prices {
      * @param idle musts that are proven to cost nothing
      * @param front builds of the front, cheapest first
      */
-    Prices(Needs needs, Solving solving, Least musts, Set<Need> idle, List<Build> front) {
+    Prices(Needs needs, Solving solving, Least musts, IdleNeeds idle, List<Build> front) {
         this.needs = needs;
         this.solving = solving;
         this.musts = musts;
@@ -53,34 +52,87 @@ final class Prices {
         this.front = List.copyOf(front);
     }
 
-    /** One question per must. */
-    List<Supplier<NeedPrice>> questions(List<Need> priced) {
-        List<Supplier<NeedPrice>> questions = new ArrayList<>();
+    /** The least totals that go into one must's price. */
+    record Leasts(Need need, Least free, Optional<Least> softer, Optional<Least> harder) {}
+
+    /** One question per must, which needs no front: its least totals. */
+    static List<Supplier<Leasts>> leasts(
+            Needs needs, Solving solving, Least musts, IdleNeeds idle, List<Need> priced) {
+        Prices prices = new Prices(needs, solving, musts, idle, List.of());
+        List<Supplier<Leasts>> questions = new ArrayList<>();
         for (Need need : priced) {
-            questions.add(() -> price(need));
+            questions.add(() -> prices.leasts(need));
         }
         return questions;
     }
 
-    private NeedPrice price(Need need) {
-        Optional<Variant> harder = need.harder().map(this::harder);
-        String words = need.kind() == Need.Kind.OWN ? "bought anew" : "not asked for";
-        if (idle.contains(need)) {
-            Variant without = variant(words, needs.without(need), musts);
-            return new NeedPrice(
-                    need, without, need.softer().map(level -> same(level, without)), harder);
+    /** One question per must: its price. */
+    List<Supplier<NeedPrice>> questions(List<Leasts> all) {
+        List<Supplier<NeedPrice>> questions = new ArrayList<>();
+        for (Leasts leasts : all) {
+            questions.add(() -> price(leasts));
         }
-        List<Build> known = known();
-        Least free = solving.least(Stretch.boundless(needs.without(need)), known);
-        Variant without = variant(words, needs.without(need), free);
-        Optional<Variant> softer =
-                need.softer()
+        return questions;
+    }
+
+    private Leasts leasts(Need need) {
+        Optional<Least> harder = need.harder().map(this::harder);
+        if (idle.idle(need)) {
+            return new Leasts(need, musts, need.softer().map(level -> musts), harder);
+        }
+        Least free =
+                idle.without(need)
+                        .orElseGet(
+                                () ->
+                                        solving.least(
+                                                Stretch.boundless(needs.without(need)), known()));
+        return new Leasts(
+                need, free, need.softer().map(level -> softer(need, level, free)), harder);
+    }
+
+    /** One step softer lies between the must as asked and none. */
+    private Least softer(Need need, Level level, Least free) {
+        boolean between = need.kind() == Need.Kind.MUST;
+        if (between && unchanged(free)) {
+            return musts;
+        }
+        List<Build> known = new ArrayList<>(known());
+        free.best().map(Standing::build).ifPresent(known::add);
+        return solving.least(
+                Stretch.boundless(needs.at(level)), known, between ? free.boundMinor() : 0);
+    }
+
+    /** What is harder never costs less. */
+    private Least harder(Level level) {
+        return solving.least(Stretch.boundless(needs.at(level)), known(), musts.boundMinor());
+    }
+
+    private NeedPrice price(Leasts leasts) {
+        Need need = leasts.need();
+        String words = need.kind() == Need.Kind.OWN ? "bought anew" : "not asked for";
+        Variant without = variant(words, needs.without(need), leasts.free());
+        return new NeedPrice(
+                need,
+                without,
+                need.softer().map(level -> softer(need, level, leasts, without)),
+                need.harder()
                         .map(
                                 level ->
-                                        need.kind() == Need.Kind.MUST && unchanged(free)
-                                                ? same(level, without)
-                                                : softer(level, free));
-        return new NeedPrice(need, without, softer, harder);
+                                        variant(
+                                                level.words(),
+                                                needs.at(level),
+                                                onFront(leasts.harder().get(), level))));
+    }
+
+    private Variant softer(Need need, Level level, Leasts leasts, Variant without) {
+        Least least = leasts.softer().get();
+        // What more freedom gained nothing for, less freedom need not be looked at for.
+        boolean same =
+                (idle.idle(need) || need.kind() == Need.Kind.MUST && unchanged(leasts.free()))
+                        && without.pointsGained() == 0;
+        return same
+                ? new Variant(level.words(), musts, 0, 0)
+                : variant(level.words(), needs.at(level), least);
     }
 
     /** Whether letting go of a must is proven to change nothing. */
@@ -92,33 +144,15 @@ final class Prices {
                 && free.totalMinor() == musts.totalMinor();
     }
 
-    /** One step softer lies between the must as asked and none, and both cost the same. */
-    private Variant same(Level level, Variant without) {
-        // What more freedom gained nothing for, less freedom need not be looked at for.
-        return without.pointsGained() == 0
-                ? new Variant(level.words(), musts, 0, 0)
-                : variant(level.words(), needs.at(level), musts);
-    }
-
-    private Variant softer(Level level, Least free) {
-        List<Build> known = new ArrayList<>(known());
-        free.best().map(Standing::build).ifPresent(known::add);
-        return variant(level.words(), needs.at(level), known);
-    }
-
-    /** What is harder never costs less. */
-    private Variant harder(Level level) {
-        Brief brief = needs.at(level);
-        Least least = solving.least(Stretch.boundless(brief), front);
-        return variant(level.words(), brief, least.notUnder(musts.boundMinor()));
+    /** What steps did not reach may lie on the front. */
+    private Least onFront(Least least, Level level) {
+        return least.proven() && least.best().isPresent()
+                ? least
+                : solving.orKnown(least, Stretch.boundless(needs.at(level)), front);
     }
 
     private List<Build> known() {
         return musts.best().stream().map(Standing::build).toList();
-    }
-
-    private Variant variant(String words, Brief brief, List<Build> known) {
-        return variant(words, brief, solving.least(Stretch.boundless(brief), known));
     }
 
     private Variant variant(String words, Brief brief, Least least) {

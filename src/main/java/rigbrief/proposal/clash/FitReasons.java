@@ -167,7 +167,8 @@ final class FitReasons {
                             rule.info().id(),
                             Phrase.joined(", ", counts),
                             with(names),
-                            rule.check(nearest).phrase()));
+                            rule.check(nearest).phrase(),
+                            Phrase.titled("rule." + rule.info().id(), rule.info().title())));
         }
 
         private static Phrase with(List<String> names) {

@@ -33,7 +33,7 @@ public interface FrontFinder {
         if (space.candidates().impossible()) {
             return List.of();
         }
-        return new SweepFront(steps, stop)
+        return new SearchedFront(steps, stop)
                 .find(space, brief.ceiling().minorUnits(), List.of())
                 .points();
     }

@@ -12,6 +12,7 @@ import rigbrief.goal.ValueGoal;
 import rigbrief.part.Slot;
 import rigbrief.presolve.Candidate;
 import rigbrief.rule.Rule;
+import rigbrief.search.Archive;
 import rigbrief.search.Problem;
 import rigbrief.search.Standing;
 

@@ -18,6 +18,11 @@ public final class Knee {
             "the build farthest above the straight line from the cheapest to the best one, money and"
                     + " utility both scaled to 0..1: before it money buys much, after it little";
 
+    /** Where the definition comes from. */
+    public static final String SOURCE =
+            "the knee: the largest distance from the chord, after I. Das, Structural Optimization"
+                    + " 18, 1999 (from memory)";
+
     private Knee() {}
 
     /**

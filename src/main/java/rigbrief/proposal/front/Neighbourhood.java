@@ -3,6 +3,7 @@ package rigbrief.proposal.front;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BooleanSupplier;
+import rigbrief.search.Archive;
 import rigbrief.search.Problem;
 import rigbrief.search.Standing;
 

@@ -10,6 +10,7 @@ import java.util.function.BooleanSupplier;
 import rigbrief.part.Slot;
 import rigbrief.presolve.Candidate;
 import rigbrief.presolve.Dominance;
+import rigbrief.search.Archive;
 import rigbrief.search.Problem;
 import rigbrief.search.Standing;
 

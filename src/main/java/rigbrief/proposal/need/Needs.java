@@ -23,18 +23,18 @@ public record Needs(Brief brief, List<Need> musts, List<Need> wishes) {
     public static Needs of(Brief brief, Catalogue catalogue) {
         List<Need> musts = new ArrayList<>();
         TermNeeds.addCeiling(brief, musts);
-        WorkloadTargets.addMusts(brief, musts);
+        WorkloadTargets.addMusts(brief, catalogue, musts);
         LooksNeeds.addMusts(brief, musts);
         BodyNeeds.addMusts(brief, catalogue, musts);
-        StoreNeeds.addMusts(brief, musts);
-        OrderNeeds.addMusts(brief, musts);
-        WorkloadTargets.addPresences(brief, musts);
+        StoreNeeds.addMusts(brief, catalogue, musts);
+        OrderNeeds.addMusts(brief, catalogue, musts);
+        WorkloadTargets.addPresences(brief, catalogue, musts);
         TermNeeds.addTerms(brief, musts);
         List<Need> wishes = new ArrayList<>();
-        WorkloadTargets.addWishes(brief, wishes);
+        WorkloadTargets.addWishes(brief, catalogue, wishes);
         LooksNeeds.addWishes(brief, wishes);
         BodyNeeds.addWishes(brief, wishes);
-        OrderNeeds.addWishes(brief, wishes);
+        OrderNeeds.addWishes(brief, catalogue, wishes);
         return new Needs(brief, musts, wishes);
     }
 

@@ -12,6 +12,7 @@ import rigbrief.brief.Brief.SystemNeed;
 import rigbrief.brief.Brief.Wireless;
 import rigbrief.brief.BriefDraft;
 import rigbrief.brief.Kept;
+import rigbrief.catalogue.Catalogue;
 import rigbrief.part.FrontPort;
 import rigbrief.part.WirelessStandard;
 import rigbrief.wording.Phrase;
@@ -20,7 +21,7 @@ import rigbrief.wording.Phrase;
 final class OrderNeeds {
     private OrderNeeds() {}
 
-    static void addMusts(Brief brief, List<Need> needs) {
+    static void addMusts(Brief brief, Catalogue catalogue, List<Need> needs) {
         if (brief.wireless().strength() == Strength.MUST) {
             needs.add(wireless(brief.wireless().atLeast(), Need.Kind.MUST));
         }
@@ -28,19 +29,19 @@ final class OrderNeeds {
             needs.add(frontPorts(brief.frontPorts()));
         }
         brief.keep().forEach(kept -> needs.add(kept(kept)));
-        addAvoid(brief, needs);
-        addBuying(brief.buying(), needs);
+        addAvoid(brief, catalogue, needs);
+        addBuying(brief.buying(), catalogue, needs);
         if (brief.system().strength() == Strength.MUST) {
-            needs.add(system(brief.system(), Need.Kind.MUST));
+            needs.add(system(brief.system(), catalogue, Need.Kind.MUST));
         }
     }
 
-    static void addWishes(Brief brief, List<Need> needs) {
+    static void addWishes(Brief brief, Catalogue catalogue, List<Need> needs) {
         if (brief.wireless().strength() == Strength.WISH) {
             needs.add(wireless(brief.wireless().atLeast(), Need.Kind.WISH));
         }
         if (brief.system().strength() == Strength.WISH) {
-            needs.add(system(brief.system(), Need.Kind.WISH));
+            needs.add(system(brief.system(), catalogue, Need.Kind.WISH));
         }
     }
 
@@ -54,7 +55,7 @@ final class OrderNeeds {
         Phrase words =
                 atLeast == WirelessStandard.NONE
                         ? Phrase.of("need.any-standard")
-                        : Phrase.data(atLeast.word());
+                        : Phrase.of("standard." + atLeast.word());
         return Need.stepped(
                 "wireless",
                 Phrase.of("need.name.wireless", words),
@@ -74,12 +75,15 @@ final class OrderNeeds {
         return new Level(
                 atLeast == WirelessStandard.NONE
                         ? Phrase.of("need.no-wireless")
-                        : Phrase.data(atLeast.word()),
+                        : Phrase.of("standard." + atLeast.word()),
                 it -> new BriefDraft(it).wireless(new Wireless(Strength.MUST, atLeast)).toBrief());
     }
 
     private static Need frontPorts(List<FrontPort> ports) {
-        Phrase words = Phrase.data(String.join(", ", ports.stream().map(FrontPort::word).toList()));
+        Phrase words =
+                Phrase.joined(
+                        ", ",
+                        ports.stream().map(port -> Phrase.of("port.name." + port.word())).toList());
         return Need.whole(
                 "front-ports",
                 Phrase.of("need.name.front-ports", words),
@@ -110,10 +114,10 @@ final class OrderNeeds {
         return others;
     }
 
-    private static void addAvoid(Brief brief, List<Need> needs) {
+    private static void addAvoid(Brief brief, Catalogue catalogue, List<Need> needs) {
         Brief.Avoid avoid = brief.avoid();
         List<String> all = new ArrayList<>(avoid.makers());
-        all.addAll(avoid.parts());
+        avoid.parts().forEach(part -> all.add(Names.part(catalogue, part)));
         if (!all.isEmpty()) {
             Phrase words = Phrase.data(String.join(", ", all));
             needs.add(
@@ -129,9 +133,9 @@ final class OrderNeeds {
         }
     }
 
-    private static void addBuying(Buying buying, List<Need> needs) {
+    private static void addBuying(Buying buying, Catalogue catalogue, List<Need> needs) {
         if (!buying.suppliers().isEmpty()) {
-            Phrase words = Phrase.data(String.join(", ", buying.suppliers()));
+            Phrase words = Names.suppliers(catalogue, buying.suppliers());
             needs.add(
                     Need.whole(
                             "suppliers",
@@ -209,8 +213,11 @@ final class OrderNeeds {
         return new BriefDraft(brief).buying(buying).toBrief();
     }
 
-    private static Need system(SystemNeed system, Need.Kind kind) {
-        Phrase words = system.part().map(Phrase::data).orElse(Phrase.of("need.any-licence"));
+    private static Need system(SystemNeed system, Catalogue catalogue, Need.Kind kind) {
+        Phrase words =
+                system.part()
+                        .map(part -> Phrase.data(Names.part(catalogue, part)))
+                        .orElse(Phrase.of("need.any-licence"));
         return Need.whole(
                 "system",
                 Phrase.of("need.name.system", words),

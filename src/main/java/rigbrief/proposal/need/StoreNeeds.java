@@ -7,6 +7,7 @@ import rigbrief.brief.Brief;
 import rigbrief.brief.Brief.MemoryNeed;
 import rigbrief.brief.Brief.StorageNeed;
 import rigbrief.brief.BriefDraft;
+import rigbrief.catalogue.Catalogue;
 import rigbrief.part.Drive;
 import rigbrief.wording.Phrase;
 
@@ -14,7 +15,7 @@ import rigbrief.wording.Phrase;
 final class StoreNeeds {
     private StoreNeeds() {}
 
-    static void addMusts(Brief brief, List<Need> needs) {
+    static void addMusts(Brief brief, Catalogue catalogue, List<Need> needs) {
         if (brief.memory().atLeastGb() > 0) {
             needs.add(memory(brief.memory().atLeastGb()));
         }
@@ -34,7 +35,7 @@ final class StoreNeeds {
             needs.add(storage(storage.atLeastGb()));
         }
         if (!storage.roomFor().isEmpty()) {
-            Phrase words = Phrase.data(String.join(", ", storage.roomFor()));
+            Phrase words = Names.workloads(catalogue, storage.roomFor());
             needs.add(
                     Need.whole(
                             "room-for",

@@ -17,6 +17,7 @@ import rigbrief.brief.Brief;
 import rigbrief.brief.BriefDraft;
 import rigbrief.brief.WorkloadNeed;
 import rigbrief.brief.WorkloadNeed.Target;
+import rigbrief.catalogue.Catalogue;
 import rigbrief.wording.Measured;
 import rigbrief.wording.Phrase;
 
@@ -34,19 +35,20 @@ final class WorkloadTargets {
     private WorkloadTargets() {}
 
     /** Adds the musts on speed. */
-    static void addMusts(Brief brief, List<Need> needs) {
+    static void addMusts(Brief brief, Catalogue catalogue, List<Need> needs) {
         for (WorkloadNeed need : brief.workloads()) {
-            need.must().ifPresent(target -> needs.add(must(need, target)));
+            need.must()
+                    .ifPresent(target -> needs.add(need(catalogue, need, target, Need.Kind.MUST)));
         }
     }
 
     /** Adds that each workload of which no speed is asked for runs at all. */
-    static void addPresences(Brief brief, List<Need> needs) {
+    static void addPresences(Brief brief, Catalogue catalogue, List<Need> needs) {
         for (WorkloadNeed need : brief.workloads()) {
             if (need.must().isPresent()) {
                 continue;
             }
-            Phrase name = Phrase.of("need.name.presence", need.use());
+            Phrase name = Phrase.of("need.name.presence", Names.workload(catalogue, need.use()));
             needs.add(
                     Need.whole(
                             need.use(),
@@ -56,7 +58,7 @@ final class WorkloadTargets {
                             it -> without(it, need.use())));
         }
         if (!brief.atOnce().isEmpty()) {
-            Phrase words = Phrase.data(String.join(", ", brief.atOnce()));
+            Phrase words = Names.workloads(catalogue, brief.atOnce());
             needs.add(
                     Need.whole(
                             "at-once",
@@ -70,24 +72,23 @@ final class WorkloadTargets {
     }
 
     /** Adds the wishes on speed. */
-    static void addWishes(Brief brief, List<Need> needs) {
+    static void addWishes(Brief brief, Catalogue catalogue, List<Need> needs) {
         for (WorkloadNeed need : brief.workloads()) {
-            need.wish().ifPresent(target -> needs.add(need(need, target, Need.Kind.WISH)));
+            need.wish()
+                    .ifPresent(target -> needs.add(need(catalogue, need, target, Need.Kind.WISH)));
         }
     }
 
-    private static Need must(WorkloadNeed need, Target target) {
-        return need(need, target, Need.Kind.MUST);
-    }
-
-    private static Need need(WorkloadNeed need, Target target, Need.Kind kind) {
+    private static Need need(
+            Catalogue catalogue, WorkloadNeed need, Target target, Need.Kind kind) {
         List<Level> looser = new ArrayList<>();
         for (int share = SHARES - 1; share > 0; share--) {
             looser.add(level(need, scaled(target, share / (double) SHARES)));
         }
         return new Need(
                 need.use(),
-                Phrase.joined(" ", List.of(need.use(), words(target))),
+                Phrase.of(
+                        "need.name.workload", Names.workload(catalogue, need.use()), words(target)),
                 kind,
                 level(need, target),
                 it -> without(it, need.use()),
@@ -105,8 +106,8 @@ final class WorkloadTargets {
     /** A target in words, with units. */
     static Phrase words(Target target) {
         List<Phrase> words = new ArrayList<>();
-        target.averageFps().ifPresent(fps -> words.add(figure("average", fps, "fps")));
-        target.lowFps().ifPresent(fps -> words.add(figure("low", fps, "fps")));
+        target.averageFps().ifPresent(fps -> words.add(figure("average", fps, "")));
+        target.lowFps().ifPresent(fps -> words.add(figure("low", fps, "")));
         target.finishWithinS().ifPresent(s -> words.add(figure("finish", s, "s")));
         return Phrase.joined(", ", words);
     }
@@ -250,6 +251,6 @@ final class WorkloadTargets {
         BigDecimal rounded =
                 BigDecimal.valueOf(capped)
                         .setScale(1, finish ? RoundingMode.CEILING : RoundingMode.FLOOR);
-        return Phrase.of(key, plain(rounded.doubleValue(), finish ? "s" : "fps"));
+        return Phrase.of(key, plain(rounded.doubleValue(), finish ? "s" : ""));
     }
 }

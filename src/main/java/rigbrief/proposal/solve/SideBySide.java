@@ -6,6 +6,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
 
 /** Works on a list of independent questions with two threads; the answers keep the order. */
@@ -38,7 +39,17 @@ public final class SideBySide {
             }
             return all;
         } finally {
-            hands.shutdownNow();
+            end(hands);
+        }
+    }
+
+    /** Done with, they are idle: a moment is enough, and then none is left behind. */
+    private static void end(ExecutorService hands) {
+        hands.shutdownNow();
+        try {
+            hands.awaitTermination(1, TimeUnit.SECONDS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
         }
     }
 

@@ -69,6 +69,14 @@ public record Solving(Catalogue catalogue, long steps, BooleanSupplier stop) {
      * @param known builds to start from; those that break a rule are passed over
      */
     public Least least(Brief brief, List<Build> known) {
+        return least(brief, known, 0);
+    }
+
+    /**
+     * The same where it is known from a looser brief that no build is cheaper than so much: a known
+     * build that costs no more needs no search.
+     */
+    public Least least(Brief brief, List<Build> known, long atLeastMinor) {
         if (stop.getAsBoolean()) {
             return notKnown(0);
         }
@@ -78,8 +86,31 @@ public record Solving(Catalogue catalogue, long steps, BooleanSupplier stop) {
         }
         Problem problem = space.within(CeilingRule.limitMinor(brief));
         Optional<Standing> start = cheapest(standings(problem, withLess(known)));
+        if (start.isPresent() && start.get().totalMinor() <= atLeastMinor) {
+            return new Least(start, start.get().totalMinor(), Answer.YES, 0);
+        }
         Certificate certificate = certifier(problem).run(start);
-        return answer(certificate.complete() ? certificate : polished(problem, certificate));
+        return answer(certificate.complete() ? certificate : polished(problem, certificate))
+                .notUnder(atLeastMinor);
+    }
+
+    /** A least total, or a known build where one is cheaper than what was found. */
+    public Least orKnown(Least least, Brief brief, List<Build> known) {
+        SearchSpace space = SearchSpace.of(brief, catalogue);
+        if (least.answer() == Answer.NO || space.candidates().impossible()) {
+            return least;
+        }
+        Problem problem = space.within(CeilingRule.limitMinor(brief));
+        return cheapest(standings(problem, known))
+                .filter(it -> least.best().isEmpty() || it.totalMinor() < least.totalMinor())
+                .map(
+                        it ->
+                                new Least(
+                                        Optional.of(it),
+                                        least.boundMinor(),
+                                        Answer.YES,
+                                        least.steps()))
+                .orElse(least);
     }
 
     /** What the steps did not reach may lie next to what they did. */

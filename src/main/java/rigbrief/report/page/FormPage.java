@@ -2,7 +2,6 @@ package rigbrief.report.page;
 
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import rigbrief.catalogue.Catalogue;
@@ -12,19 +11,21 @@ import rigbrief.intake.FormSheet;
 public final class FormPage {
     private FormPage() {}
 
-    /** The page for a catalogue, as one HTML file that needs no other and no network. */
-    public static String write(Catalogue catalogue) {
+    /**
+     * The page for a catalogue in a language, as one HTML file that needs no other and no network.
+     */
+    public static String write(Catalogue catalogue, Words words) {
         Map<String, Object> model = new LinkedHashMap<>();
-        model.put("sheet", FormSheet.of(catalogue));
+        model.put("sheet", FormSheet.of(catalogue, words.texts()));
         model.put("currency", catalogue.currency().getCurrencyCode());
         model.put("decimals", Integer.toString(catalogue.currency().getDefaultFractionDigits()));
         model.put(
                 "plate",
                 List.of(
-                        List.of("Takes", "about five minutes"),
-                        List.of("Goes", "nowhere: all of it stays on this page until you send it"),
-                        List.of("Becomes", "a brief, one small file")));
-        Page page = new Page("form.ftlh", "Your next computer", model, Optional.of("form.js"));
-        return PageWriter.html(page, Words.of(Locale.UK));
+                        List.of(words.text("form.takes"), words.text("form.takes.value")),
+                        List.of(words.text("form.goes"), words.text("form.goes.value")),
+                        List.of(words.text("form.becomes"), words.text("form.becomes.value"))));
+        Page page = new Page("form.ftlh", words.text("form.title"), model, Optional.of("form.js"));
+        return PageWriter.html(page, words);
     }
 }

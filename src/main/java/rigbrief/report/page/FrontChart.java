@@ -62,11 +62,23 @@ final class FrontChart {
      * @param points at least two, cheapest first
      */
     FrontChart(List<FrontPoint> points, Currency currency, Words words) {
+        this(points, currency, words, 0, 100);
+    }
+
+    private FrontChart(
+            List<FrontPoint> points, Currency currency, Words words, double least, double most) {
         this.points = points;
         this.currency = currency;
         this.words = words;
         range(money, x(points.get(0)), x(points.get(points.size() - 1)));
-        range(wishes, 0, 100);
+        range(wishes, least, most);
+    }
+
+    /** A chart of what the points reach alone, for whoever compares them closely. */
+    static FrontChart close(List<FrontPoint> points, Currency currency, Words words) {
+        double least = points.stream().mapToDouble(FrontChart::y).min().orElse(0);
+        double most = points.stream().mapToDouble(FrontChart::y).max().orElse(100);
+        return new FrontChart(points, currency, words, least, Math.max(most, least + 1));
     }
 
     private static double x(FrontPoint point) {
@@ -192,8 +204,11 @@ final class FrontChart {
     List<List<String>> wishLabels() {
         List<List<String>> labels = new ArrayList<>();
         double unit = wishes.getTickUnit().getSize();
-        for (double at = 0; at <= wishes.getUpperBound(); at += unit) {
-            labels.add(List.of(Long.toString(Math.round(atY(at))), words.number(0, at)));
+        for (double at = wishes.getLowerBound(); at <= wishes.getUpperBound(); at += unit) {
+            labels.add(
+                    List.of(
+                            Long.toString(Math.round(atY(at))),
+                            words.number(unit < 1 ? 1 : 0, at)));
         }
         return labels;
     }

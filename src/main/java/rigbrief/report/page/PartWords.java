@@ -132,8 +132,8 @@ final class PartWords {
                         : words.text("part.board.wireless", network(board.wireless())));
     }
 
-    private static String network(WirelessStandard standard) {
-        return standard.word().replace("wifi", "Wi-Fi ").replace("6e", "6E");
+    private String network(WirelessStandard standard) {
+        return words.text("standard." + standard.word());
     }
 
     private String drive(Drive drive, Assessment it) {
@@ -151,7 +151,7 @@ final class PartWords {
                 "part.supply",
                 quantity(it.build().supply().watts(), "W"),
                 quantity(100 * it.power().supplyShare(), "%"),
-                grade == Efficiency.NONE ? words.text("part.supply.none") : grade.word());
+                words.text("efficiency." + grade.word()));
     }
 
     private String cooler(Assessment it) {

@@ -8,11 +8,8 @@ import java.util.Optional;
 import rigbrief.audit.Audit;
 import rigbrief.audit.Auditor;
 import rigbrief.brief.Brief;
-import rigbrief.proposal.Clash;
 import rigbrief.proposal.FrontPoint;
 import rigbrief.proposal.Proposals;
-import rigbrief.proposal.clash.Change;
-import rigbrief.proposal.clash.WayOut;
 import rigbrief.report.BuildViewText;
 
 /** The page of a proposal. */
@@ -40,7 +37,7 @@ public final class ProposalPage {
     Page page() {
         Map<String, Object> model = frame();
         if (set.clash().isPresent()) {
-            clash(model, set.clash().get());
+            Clashes.put(model, set.clash().get(), brief, words);
             return Page.still("impossible.ftlh", brief.client(), model);
         }
         builds(model);
@@ -94,26 +91,6 @@ public final class ProposalPage {
                             words.number(0, brief.quantity())));
         }
         return plate;
-    }
-
-    private void clash(Map<String, Object> model, Clash clash) {
-        model.put("sets", clash.sets().stream().map(words::say).toList());
-        model.put("minimal", clash.minimal());
-        model.put("explanation", words.say(clash.explanation()));
-        List<List<String>> ways = new ArrayList<>();
-        for (WayOut way : clash.waysOut()) {
-            String total = money(way.totalMinor());
-            for (Change change : way.changes()) {
-                ways.add(
-                        List.of(
-                                words.say(change.need()),
-                                words.say(change.from()),
-                                words.say(change.to()),
-                                total));
-                total = "";
-            }
-        }
-        model.put("ways", ways);
     }
 
     private void builds(Map<String, Object> model) {

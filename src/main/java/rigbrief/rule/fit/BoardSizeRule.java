@@ -48,7 +48,7 @@ public final class BoardSizeRule implements Rule {
                         Phrase.of(
                                 "finding.board-size",
                                 pcCase.name(),
-                                form.word(),
+                                Phrase.of("standard." + form.word()),
                                 it.build().board().name()));
     }
 }

@@ -55,7 +55,7 @@ public final class DrivePlaceRule implements Rule {
     }
 
     /** Drives in bays, each wanting a SATA port. */
-    static int sataDrives(Build build) {
+    public static int sataDrives(Build build) {
         int count = 0;
         for (Drive drive : build.drives()) {
             count += drive.form().m2() ? 0 : 1;
@@ -72,7 +72,8 @@ public final class DrivePlaceRule implements Rule {
     }
 
     private static int bays(Assessment it) {
-        return Math.max(0, -it.layout().bays35Left()) + Math.max(0, -it.layout().bays25Left());
+        // A 2.5-inch drive without a bay of its own takes a 3.5-inch one, so only those run out.
+        return Math.max(0, -it.layout().bays35Left());
     }
 
     /** Index of the first drive that is faster than its M.2 slot; -1 when none is. */

@@ -83,7 +83,7 @@ public final class FrontPortsRule implements Rule {
                 words.add(
                         Phrase.of(
                                 "finding.front-ports",
-                                port.word(),
+                                Phrase.of("port.name." + port.word()),
                                 wanted(it, port),
                                 ports.of(port),
                                 headers.of(port)));

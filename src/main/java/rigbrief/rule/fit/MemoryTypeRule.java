@@ -58,11 +58,11 @@ public final class MemoryTypeRule implements Rule {
                         ? "finding.memory-type"
                         : "finding.memory-type.not",
                 memory.name(),
-                memory.type().word(),
-                memory.form().word(),
+                Phrase.of("standard." + memory.type().word()),
+                Phrase.of("standard." + memory.form().word()),
                 board.name(),
-                board.memoryType().word(),
-                board.moduleForm().word(),
+                Phrase.of("standard." + board.memoryType().word()),
+                Phrase.of("standard." + board.moduleForm().word()),
                 processor.name());
     }
 }

@@ -88,7 +88,7 @@ public final class SlotPlaceRule implements Rule {
             words.add(
                     Phrase.of(
                             "finding.slot-place.wireless",
-                            it.build().wireless().place().word(),
+                            Phrase.of("standard." + it.build().wireless().place().word()),
                             it.build().wireless().name()));
             if (it.layout().cardLast() > 0) {
                 words.add(

@@ -49,7 +49,7 @@ public final class SupplyFormRule implements Rule {
                         Phrase.of(
                                 "finding.supply-form",
                                 pcCase.name(),
-                                supply.form().word(),
+                                Phrase.of("standard." + supply.form().word()),
                                 supply.name()));
     }
 }

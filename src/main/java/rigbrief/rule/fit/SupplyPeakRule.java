@@ -72,7 +72,7 @@ public final class SupplyPeakRule implements Rule {
                                 "finding.supply-peak",
                                 peakW,
                                 supply.watts(),
-                                supply.guide().word(),
+                                Phrase.of("standard." + supply.guide().word()),
                                 allowedW));
     }
 
@@ -87,8 +87,17 @@ public final class SupplyPeakRule implements Rule {
     }
 
     private static long allowedW(Supply supply, boolean plug) {
-        return WholeWatts.given(
-                SupplyExcursion.allowedW(guide(supply.guide()), supply.watts(), plug, PEAK_MS));
+        return WholeWatts.given(supply.watts() * factor(supply, plug));
+    }
+
+    /**
+     * What a supply's guide allows for 1 ms, as a multiple of the rating.
+     *
+     * @param plug whether it has the 16-contact connector
+     */
+    public static double factor(Supply supply, boolean plug) {
+        DesignGuide guide = guide(supply.guide());
+        return SupplyExcursion.allowedW(guide, supply.watts(), plug, PEAK_MS) / supply.watts();
     }
 
     private static DesignGuide guide(Guide guide) {

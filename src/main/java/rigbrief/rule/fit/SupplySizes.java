@@ -1,5 +1,8 @@
 package rigbrief.rule.fit;
 
+import java.util.Arrays;
+import java.util.stream.Collectors;
+
 /**
  * The ladder of sizes in which supplies are usually sold.
  *
@@ -27,5 +30,10 @@ public final class SupplySizes {
             }
         }
         return neededW;
+    }
+
+    /** The sizes in W, separated by spaces. */
+    public static String words() {
+        return Arrays.stream(SIZES_W).mapToObj(Integer::toString).collect(Collectors.joining(" "));
     }
 }

@@ -71,6 +71,18 @@ public final class PromiseRule implements Rule {
                 : new Finding.Breach(excess, () -> words(it), margin);
     }
 
+    /** The must with the least to spare for what it asks; empty when there is none. */
+    public static Optional<Promise> tightest(Assessment it) {
+        Promise tightest = null;
+        for (Prediction prediction : it.predictions()) {
+            for (Promise promise : prediction.promises()) {
+                boolean tighter = promise.must() && tighter(promise, tightest);
+                tightest = tighter ? promise : tightest;
+            }
+        }
+        return Optional.ofNullable(tightest);
+    }
+
     private static boolean tighter(Promise one, Promise other) {
         return other == null || relative(margin(one)) < relative(margin(other));
     }

@@ -82,6 +82,6 @@ public final class WirelessRule implements Rule {
     private static Phrase told(WirelessStandard standard) {
         return standard == WirelessStandard.NONE
                 ? Phrase.of("finding.wireless.none")
-                : Phrase.data(standard.word());
+                : Phrase.of("standard." + standard.word());
     }
 }

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -23,10 +24,10 @@ import org.junit.jupiter.params.provider.MethodSource;
  * Sets every timing beside those of two independent programs, where they are installed.
  *
  * <p>Both are packages of Debian 12: {@code apt-get install edid-decode xcvt}. The modes are those
- * of the sample's displays and fifty more. All widths are multiples of 8: for others the standard
- * rounds down, one of the programs up and the other in its clock alone. None is so slow and small
- * that the least number of blanking lines decides, where the programs differ from each other: the
- * first takes a back porch of at least 7 lines, CVT 1.1 and 1.2 one of 6.
+ * of the sample's displays and of the scenarios, and fifty more. All widths are multiples of 8: for
+ * others the standard rounds down, one of the programs up and the other in its clock alone. None is
+ * so slow and small that the least number of blanking lines decides, where the programs differ from
+ * each other: the first takes a back porch of at least 7 lines, CVT 1.1 and 1.2 one of 6.
  */
 class TimingToolIT {
     private static final String EDID_DECODE = "edid-decode";
@@ -34,6 +35,9 @@ class TimingToolIT {
 
     private static final Path DISPLAYS = Path.of("catalog-sample/display.csv");
     private static final Pattern MODE_CELLS = Pattern.compile(",(\\d+)x(\\d+),(\\d+),");
+    private static final Path SCENARIOS = Path.of("scenarios");
+    private static final Pattern SCREEN =
+            Pattern.compile("resolution: (\\d+)x(\\d+), refresh: (\\d+)");
     private static final int[][] SIZES_PX = {
         {1600, 900}, {800, 600}, {1024, 768}, {1280, 720}, {1280, 1024},
         {1600, 1200}, {2560, 1080}, {2560, 1600}, {3840, 1600}, {5120, 2160}
@@ -60,6 +64,12 @@ class TimingToolIT {
                 modes.add(new Mode(number(cells, 1), number(cells, 2), number(cells, 3)));
             }
         }
+        for (Path scenario : scenarios()) {
+            Matcher screen = SCREEN.matcher(Files.readString(scenario));
+            while (screen.find()) {
+                modes.add(new Mode(number(screen, 1), number(screen, 2), number(screen, 3)));
+            }
+        }
         for (int[] sizePx : SIZES_PX) {
             for (int rateHz : RATES_HZ) {
                 modes.add(new Mode(sizePx[0], sizePx[1], rateHz));
@@ -68,12 +78,19 @@ class TimingToolIT {
         return modes;
     }
 
+    private static List<Path> scenarios() throws IOException {
+        try (Stream<Path> files = Files.list(SCENARIOS)) {
+            return files.filter(it -> it.toString().endsWith(".yaml")).sorted().toList();
+        }
+    }
+
     static List<Mode> modesAtMultiplesOfSixty() throws IOException {
         return modes().stream().filter(it -> it.refreshHz() % 60 == 0).toList();
     }
 
     @Test
-    void every_display_of_the_sample_and_fifty_more_modes_are_compared() throws IOException {
+    void every_screen_of_sample_and_scenarios_and_fifty_more_modes_are_compared()
+            throws IOException {
         long displays = Files.readAllLines(DISPLAYS).stream().skip(1).count();
         long read =
                 Files.readAllLines(DISPLAYS).stream()
@@ -81,6 +98,11 @@ class TimingToolIT {
                         .count();
 
         assertThat(read).isEqualTo(displays).isPositive();
+        for (Path scenario : scenarios()) {
+            assertThat(SCREEN.matcher(Files.readString(scenario)).find())
+                    .as(scenario.toString())
+                    .isTrue();
+        }
         assertThat(modes()).hasSizeGreaterThan(50).allMatch(it -> it.widthPx() % 8 == 0);
         assertThat(modes().stream().filter(it -> !isOfTheSample(it)))
                 .hasSizeGreaterThanOrEqualTo(50);
@@ -89,8 +111,23 @@ class TimingToolIT {
     private static boolean isOfTheSample(Mode mode) {
         try {
             return Files.readString(DISPLAYS)
+                            .contains(
+                                    ",%dx%d,%d,"
+                                            .formatted(
+                                                    mode.widthPx(),
+                                                    mode.heightPx(),
+                                                    mode.refreshHz()))
+                    || scenarios().stream().anyMatch(scenario -> isOf(scenario, mode));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static boolean isOf(Path scenario, Mode mode) {
+        try {
+            return Files.readString(scenario)
                     .contains(
-                            ",%dx%d,%d,"
+                            "resolution: %dx%d, refresh: %d"
                                     .formatted(mode.widthPx(), mode.heightPx(), mode.refreshHz()));
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -39,7 +39,7 @@ class FrontAgainstEnumerationTest {
             withBuilds++;
 
             Front front =
-                    new SweepFront(STEPS, () -> false)
+                    new SearchedFront(STEPS, () -> false)
                             .find(space, brief.ceiling().minorUnits(), List.of());
 
             assertThat(front.proven()).as("proven, seed %d", seed).isTrue();
@@ -63,7 +63,7 @@ class FrontAgainstEnumerationTest {
             List<long[]> all = exhaustive(new Enumeration(brief, catalogue).sound);
 
             Front front =
-                    new SweepFront(40, () -> false)
+                    new SearchedFront(40, () -> false)
                             .find(space, brief.ceiling().minorUnits(), List.of());
 
             open += front.proven() ? 0 : 1;

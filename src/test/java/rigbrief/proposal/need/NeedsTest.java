@@ -36,22 +36,22 @@ class NeedsTest {
                 .extracting(Need::name)
                 .containsExactly(
                         "ceiling EUR 2450.00",
-                        "harbour-of-glass average 72 fps, 1 % low 48 fps",
-                        "kiln-drafting within 90 s",
+                        "Harbour of Glass: average 72 fps, 1 % low 48 fps",
+                        "Kiln Drafting: within 90 s",
                         "lighting none",
                         "noise at most 38 dB(A)",
                         "memory at least 32 GB",
                         "storage at least 1000 GB",
-                        "room for harbour-of-glass, kiln-drafting, glaze-archive",
-                        "wireless wifi6",
-                        "glaze-archive at all",
-                        "open beside: office-day",
+                        "room for Harbour of Glass; Kiln Drafting; Glaze Archive",
+                        "wireless Wi-Fi 6",
+                        "Glaze Archive at all",
+                        "open beside: Letters, meetings and forty open pages",
                         "display 3440x1440 at 100 Hz");
         assertThat(needs.wishes())
                 .extracting(Need::name)
                 .containsExactly(
-                        "harbour-of-glass average 100 fps",
-                        "kiln-drafting within 50 s",
+                        "Harbour of Glass: average 100 fps",
+                        "Kiln Drafting: within 50 s",
                         "colour white",
                         "noise at most 32 dB(A)");
     }

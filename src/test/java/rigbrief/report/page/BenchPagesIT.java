@@ -22,8 +22,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.openqa.selenium.Keys;
 import rigbrief.assembly.ScenarioBuilds;
 import rigbrief.audit.Auditor;
+import rigbrief.proposal.budget.Budget;
+import rigbrief.report.Budgets;
 
-/** Order list, assembly plan and handover sheet in a real browser, in both languages. */
+/** Order list, assembly plan, handover sheet and budget in a real browser, in both languages. */
 class BenchPagesIT {
     private static final List<String> TAGS =
             List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice");
@@ -56,6 +58,14 @@ class BenchPagesIT {
                 Files.writeString(page, PageWriter.html(document.page(subject, words), words));
                 PAGES.put(name, page);
             }
+        }
+        Budget budget = Budgets.answered();
+        for (Locale locale : List.of(Locale.UK, Locale.GERMANY)) {
+            Words words = Words.of(locale);
+            String name = "budget-" + locale.getLanguage();
+            Path page = folder.resolve(name + ".html");
+            Files.writeString(page, PageWriter.html(BudgetPage.of(budget, words), words));
+            PAGES.put(name, page);
         }
         // What the browser shows of its own at its start is forgotten.
         browser.show(PAGES.values().iterator().next(), 1440, false);

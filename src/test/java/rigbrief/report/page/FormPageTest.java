@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -57,7 +58,10 @@ class FormPageTest {
                 Files.exists(BROWSER) && Files.exists(BROWSER_DRIVER),
                 "needs chromium and chromedriver in /usr/bin");
         catalogue = CatalogueReader.read(Path.of("catalog-sample"));
-        page = Files.writeString(folder.resolve("form.html"), FormPage.write(catalogue));
+        page =
+                Files.writeString(
+                        folder.resolve("form.html"),
+                        FormPage.write(catalogue, Words.of(Locale.ENGLISH)));
         System.setProperty("webdriver.chrome.driver", BROWSER_DRIVER.toString());
         browser = new ChromeDriver(options());
     }
@@ -258,6 +262,42 @@ class FormPageTest {
         by("keep").click();
     }
 
+    /** What is typed and ticked is the same, so the brief is the same to the byte. */
+    @Test
+    void in_german_it_says_so_and_writes_the_brief_of_the_english_page() throws Exception {
+        String english = filledIn();
+        browser.get(german().toUri().toString());
+
+        by("make").click();
+        assertThat(by("faults-head").getText())
+                .isEqualTo("2 Antworten brauchen einen zweiten Blick");
+        assertThat(by("client-wrong").getText()).isEqualTo("Schreiben Sie Ihren Namen.");
+        assertThat(by("days").getDomProperty("value")).isEqualTo("egal");
+        String german = filledIn();
+
+        assertThat(german).isEqualTo(english);
+        assertThat(browser.findElement(By.tagName("html")).getDomAttribute("lang")).isEqualTo("de");
+        assertThat(serious()).isEmpty();
+    }
+
+    private static Path german() throws IOException {
+        return Files.writeString(
+                folder.resolve("formular.html"),
+                FormPage.write(catalogue, Words.of(Locale.GERMAN)));
+    }
+
+    private static String filledIn() throws BadInput {
+        type("client", "Fenwick");
+        type("ceiling", "1200");
+        tick("use", "kiln-drafting");
+        type("time-kiln-drafting", "2 Stunden");
+        tick("noise", "quiet");
+        choose("colour", "white");
+        keep("glimmerhythe-pane-24");
+        written();
+        return by("text").getDomProperty("value");
+    }
+
     @Test
     void a_screen_to_be_bought_has_no_sockets_to_tell() throws BadInput {
         type("client", "Fenwick");
@@ -396,7 +436,7 @@ class FormPageTest {
                         .workload(new Capacity("odd", hostile, 1, 0, 1, 0, new Fitted(0, 0)))
                         .make();
 
-        String written = FormPage.write(odd);
+        String written = FormPage.write(odd, Words.of(Locale.ENGLISH));
 
         assertThat(written)
                 .contains("&lt;script&gt;alert(1)")
@@ -465,6 +505,13 @@ class FormPageTest {
 
         assertThat((Long) wide).isLessThanOrEqualTo(width);
         shoot("form-" + width + ".png", width);
+        browser.get(german().toUri().toString());
+        tick("use", "harbour-of-glass");
+        tick("use", "ledger-sheets");
+        by("make").click();
+        assertThat((Long) browser.executeScript("return document.documentElement.scrollWidth"))
+                .isLessThanOrEqualTo(width);
+        shoot("form-de-" + width + ".png", width);
     }
 
     /** Keeps a picture to look at, where a folder for such is named. */

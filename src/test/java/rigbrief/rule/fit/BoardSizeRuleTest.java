@@ -41,7 +41,7 @@ class BoardSizeRuleTest {
 
         Finding finding = check(new BoardSizeRule(), build);
 
-        assertThat(finding).isBreachOf(1).saying("takes no atx board");
+        assertThat(finding).isBreachOf(1).saying("takes no ATX board");
     }
 
     @Test

@@ -114,4 +114,14 @@ class CoolerHeightRuleTest {
 
         assertThat(finding).isUnknown("case-1", "cooler_height_mm");
     }
+
+    @Test
+    void a_fan_raised_as_far_as_it_can_be_counts() {
+        // By hand: memory 55 mm over 45 mm of room raises the fan by 10 mm, all that it can be.
+        BuildFixture build = aBuild().with(aMemoryKit().heightMm(55)).with(aCooler().heightMm(155));
+
+        Finding finding = check(new CoolerHeightRule(), build);
+
+        assertThat(finding).isMet().hasMargin(165, 165, Unit.MILLIMETRE);
+    }
 }

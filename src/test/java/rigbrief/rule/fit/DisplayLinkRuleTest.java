@@ -11,6 +11,7 @@ import static rigbrief.fixture.GraphicsFixture.aGraphicsCard;
 import static rigbrief.fixture.ScreenFixture.aScreen;
 
 import java.util.Optional;
+import org.assertj.core.api.Assertions;
 import org.junit.jupiter.api.Test;
 import rigbrief.fixture.BriefFixture;
 import rigbrief.fixture.BuildFixture;
@@ -270,5 +271,28 @@ class DisplayLinkRuleTest {
         org.assertj.core.api.Assertions.assertThat(link(blind, screen)).isEmpty();
         org.assertj.core.api.Assertions.assertThat(link(aBuild(), aBrief())).isEmpty();
         org.assertj.core.api.Assertions.assertThat(link(aBuild(), noInputs)).isEmpty();
+    }
+
+    @Test
+    void of_outputs_that_carry_it_alike_the_one_listed_first_is_told() {
+        // By hand: four lanes of 8.1 Gbit/s at 8b/10b carry 25,920 Mbit/s, four of 12 Gbit/s at
+        // 16b/18b 42,666.
+        Port displayPort = new Port("dp1.4", 1);
+        Port hdmi = new Port("hdmi2.1", 1);
+        BriefFixture brief = aBrief().screen(aScreen().inputs("dp1.4", "hdmi2.1"));
+
+        Finding one =
+                check(
+                        new DisplayLinkRule(),
+                        aBuild().with(aGraphicsCard().outputs(displayPort, hdmi)),
+                        brief);
+        Finding other =
+                check(
+                        new DisplayLinkRule(),
+                        aBuild().with(aGraphicsCard().outputs(hdmi, displayPort)),
+                        brief);
+
+        Assertions.assertThat(one.margin().orElseThrow().have()).isEqualTo(25_920);
+        Assertions.assertThat(other.margin().orElseThrow().have()).isEqualTo(42_666);
     }
 }

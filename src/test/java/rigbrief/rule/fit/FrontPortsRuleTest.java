@@ -31,7 +31,7 @@ class FrontPortsRuleTest {
 
         assertThat(finding)
                 .isCaution()
-                .saying("usb-c: 0 wanted, 1 on the case, 0 on the board's headers");
+                .saying("USB-C: 0 wanted, 1 on the case, 0 on the board's headers");
     }
 
     @Test
@@ -51,7 +51,7 @@ class FrontPortsRuleTest {
 
         Finding finding = check(new FrontPortsRule(), build, brief);
 
-        assertThat(finding).isBreachOf(1).saying("usb-c: 1 wanted, 0 on the case");
+        assertThat(finding).isBreachOf(1).saying("USB-C: 1 wanted, 0 on the case");
     }
 
     @Test
@@ -109,6 +109,6 @@ class FrontPortsRuleTest {
         Finding finding = check(new FrontPortsRule(), build, brief);
 
         org.assertj.core.api.Assertions.assertThat(finding.text())
-                .isEqualTo("usb-c: 0 wanted, 1 on the case, 0 on the board's headers");
+                .isEqualTo("USB-C: 0 wanted, 1 on the case, 0 on the board's headers");
     }
 }

@@ -40,4 +40,17 @@ class LinkBookTest {
         // By hand: 1075.804 MHz x 24 bits less 4 x 5.4 Gbit/s x 0.8 = 8,539.296 Mbit/s.
         assertThat(LinkBook.lackingMbit(result)).isEqualTo(8_540);
     }
+
+    @Test
+    void of_inputs_that_are_alike_the_one_listed_first_is_told() {
+        LinkBook.Mode small = new LinkBook.Mode(new Resolution(1920, 1080), 60, 8);
+        Port old = new Port("dp1.2", 1);
+        Port young = new Port("dp1.4", 1);
+
+        // By hand: four lanes of 5.4 and of 8.1 Gbit/s at 8b/10b; both carry the picture.
+        assertThat(book.best(young, List.of(old, young), small).availableBitsPerSecond())
+                .isEqualTo(17_280_000_000L);
+        assertThat(book.best(young, List.of(young, old), small).availableBitsPerSecond())
+                .isEqualTo(25_920_000_000L);
+    }
 }

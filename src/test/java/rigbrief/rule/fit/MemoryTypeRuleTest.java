@@ -31,7 +31,7 @@ class MemoryTypeRuleTest {
 
         Finding finding = check(new MemoryTypeRule(), build);
 
-        assertThat(finding).isBreachOf(2).saying("ddr4").saying("doesn't take it");
+        assertThat(finding).isBreachOf(2).saying("DDR4").saying("doesn't take it");
     }
 
     @Test
@@ -40,7 +40,7 @@ class MemoryTypeRuleTest {
 
         Finding finding = check(new MemoryTypeRule(), build);
 
-        assertThat(finding).isBreachOf(1).saying("sodimm").saying("processor-1 takes it");
+        assertThat(finding).isBreachOf(1).saying("SO-DIMM").saying("processor-1 takes it");
     }
 
     @Test

@@ -46,7 +46,7 @@ class SlotPlaceRuleTest {
 
         assertThat(finding)
                 .isBreachOf(1)
-                .saying("no free x1 slot")
+                .saying("no free PCIe x1 slot")
                 .saying("the graphics card covers 1 to 4");
     }
 
@@ -98,7 +98,7 @@ class SlotPlaceRuleTest {
 
         Finding finding = check(new SlotPlaceRule(), build);
 
-        assertThat(finding).isBreachOf(1).saying("m2-e");
+        assertThat(finding).isBreachOf(1).saying("M.2 (key E)");
     }
 
     @Test

@@ -27,7 +27,7 @@ class SupplyFormRuleTest {
 
         Finding finding = check(new SupplyFormRule(), build);
 
-        assertThat(finding).isBreachOf(1).saying("takes no sfx supply");
+        assertThat(finding).isBreachOf(1).saying("takes no SFX supply");
     }
 
     @Test

@@ -43,7 +43,7 @@ class SupplyPeakRuleTest {
 
         Finding finding = check(new SupplyPeakRule(), build);
 
-        assertThat(finding).isBreachOf(1).saying("guide atx2");
+        assertThat(finding).isBreachOf(1).saying("guide ATX 2");
     }
 
     @Test
@@ -164,5 +164,16 @@ class SupplyPeakRuleTest {
         Finding finding = check(new SupplyPeakRule(), build);
 
         assertThat(finding).isUnknown("supply-1", "connectors");
+    }
+
+    @Test
+    void the_allowance_is_told_as_a_multiple_of_the_rating() {
+        // ATX 3 guide 336521, table 3-3, 1 ms; an older guide has no such table.
+        Supply young = aSupply().watts(750).make();
+        Supply old = aSupply().guide(Guide.ATX2).watts(750).make();
+
+        Assertions.assertThat(SupplyPeakRule.factor(young, true)).isEqualTo(1.8);
+        Assertions.assertThat(SupplyPeakRule.factor(young, false)).isEqualTo(1.45);
+        Assertions.assertThat(SupplyPeakRule.factor(old, true)).isEqualTo(1);
     }
 }

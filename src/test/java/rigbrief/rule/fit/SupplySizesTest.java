@@ -29,4 +29,14 @@ class SupplySizesTest {
     void above_the_ladder_the_need_itself_is_planned() {
         assertThat(SupplySizes.planned(1_501, 1)).isEqualTo(1_501);
     }
+
+    @Test
+    void the_ladder_in_words_climbs() {
+        String[] words = SupplySizes.words().split(" ");
+
+        assertThat(words).contains("450", "550", "650", "750", "850", "1000");
+        for (int i = 0; i < words.length; i++) {
+            assertThat(SupplySizes.planned(Long.parseLong(words[i]), 0)).hasToString(words[i]);
+        }
+    }
 }

@@ -12,6 +12,7 @@ import static rigbrief.fixture.WorkloadFixture.KILN;
 import static rigbrief.fixture.WorkloadFixture.MARSH;
 import static rigbrief.fixture.WorkloadFixture.aWorkload;
 
+import org.assertj.core.api.Assertions;
 import org.junit.jupiter.api.Test;
 import rigbrief.assess.Assessment;
 import rigbrief.fixture.BriefFixture;
@@ -202,5 +203,41 @@ class PromiseRuleTest {
         Finding finding = check(new PromiseRule(), build, brief, catalogue);
 
         assertThat(finding).isMet().hasMargin(1_050, 1_000, Unit.CENTISECOND);
+    }
+
+    @Test
+    void of_musts_equally_tight_the_brief_s_first_is_told() {
+        // By hand: 10 s of 8 s and 20 s of 16 s both take a quarter too long.
+        BriefFixture brief =
+                aBrief().use(aNeed(KILN).mustFinishS(8)).use(aNeed("second").mustFinishS(16));
+        CatalogueFixture catalogue =
+                aCatalogue()
+                        .offering(aBuild().make())
+                        .workload(aWorkload().task())
+                        .workload(aWorkload().id("second").taskSerial(2_000).task());
+
+        Finding finding = check(new PromiseRule(), aBuild(), brief, catalogue);
+
+        assertThat(finding).isBreachOf(600).hasMargin(800, 1_000, Unit.CENTISECOND);
+        Assertions.assertThat(PromiseRule.tightest(assessed(aBuild(), brief, catalogue)))
+                .get()
+                .satisfies(must -> Assertions.assertThat(must.use()).isEqualTo(KILN))
+                .satisfies(must -> Assertions.assertThat(must.required()).isEqualTo(8));
+    }
+
+    @Test
+    void a_wish_is_never_the_tightest_must() {
+        BriefFixture brief =
+                aBrief().use(aNeed(KILN).wishFinishS(1)).use(aNeed("second").mustFinishS(30));
+        CatalogueFixture catalogue =
+                aCatalogue()
+                        .offering(aBuild().make())
+                        .workload(aWorkload().task())
+                        .workload(aWorkload().id("second").taskSerial(2_000).task());
+
+        Assertions.assertThat(PromiseRule.tightest(assessed(aBuild(), brief, catalogue)))
+                .get()
+                .satisfies(must -> Assertions.assertThat(must.use()).isEqualTo("second"));
+        Assertions.assertThat(PromiseRule.tightest(assessed(aBuild(), aBrief()))).isEmpty();
     }
 }

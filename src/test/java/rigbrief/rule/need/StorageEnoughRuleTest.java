@@ -84,4 +84,15 @@ class StorageEnoughRuleTest {
 
         assertThat(finding).isBreachOf(2);
     }
+
+    @Test
+    void two_drives_of_a_kind_count_twice() {
+        // By hand: 2 x 1000 GB.
+        BuildFixture build = aBuild().with(aDrive(), 2);
+        BriefFixture brief = aBrief().storage(2_000);
+
+        Finding finding = check(new StorageEnoughRule(), build, brief);
+
+        assertThat(finding).isMet().hasMargin(2_000, 2_000, Unit.GB);
+    }
 }

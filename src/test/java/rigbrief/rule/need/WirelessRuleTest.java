@@ -32,7 +32,7 @@ class WirelessRuleTest {
 
         Finding finding = check(new WirelessRule(), build, brief);
 
-        assertThat(finding).isBreachOf(2).saying("wireless none, at least wifi6 wanted");
+        assertThat(finding).isBreachOf(2).saying("wireless none, at least Wi-Fi 6 wanted");
     }
 
     @Test
@@ -42,7 +42,7 @@ class WirelessRuleTest {
 
         Finding finding = check(new WirelessRule(), build, brief);
 
-        assertThat(finding).isBreachOf(1).saying("at least wifi5");
+        assertThat(finding).isBreachOf(1).saying("at least Wi-Fi 5");
     }
 
     @Test

@@ -1,12 +1,10 @@
-package rigbrief.proposal.front;
+package rigbrief.search;
 
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import rigbrief.search.Objective;
-import rigbrief.search.Standing;
 
 /**
  * Sound builds none of which is both cheaper and better than another.
@@ -14,13 +12,13 @@ import rigbrief.search.Standing;
  * <p>Of two builds with the same total and points the one that comes first in the order of the
  * candidates stays, so the content does not depend on the order of arrival.
  */
-final class Archive {
+public final class Archive {
     private static final Objective TIES = Objective.mostUtility();
 
     private final TreeMap<Long, Standing> byTotal = new TreeMap<>();
 
     /** Takes a sound build in if nothing there is at least as good; whether it was taken. */
-    boolean add(Standing standing) {
+    public boolean add(Standing standing) {
         if (!standing.sound()) {
             return false;
         }
@@ -42,29 +40,29 @@ final class Archive {
     }
 
     /** Takes in whatever belongs there. */
-    void addAll(Collection<Standing> standings) {
+    public void addAll(Collection<Standing> standings) {
         standings.forEach(this::add);
     }
 
     /** Most points of a build that costs at most so much; -1 when there is none. */
-    long pointsAt(long totalMinor) {
+    public long pointsAt(long totalMinor) {
         Map.Entry<Long, Standing> floor = byTotal.floorEntry(totalMinor);
         return floor == null ? -1 : floor.getValue().points();
     }
 
     /** The total of the build that is best at so much; -1 when there is none. */
-    long floorTotal(long totalMinor) {
+    public long floorTotal(long totalMinor) {
         Map.Entry<Long, Standing> floor = byTotal.floorEntry(totalMinor);
         return floor == null ? -1 : floor.getKey();
     }
 
     /** Whether this very build is there. */
-    boolean holds(Standing standing) {
+    public boolean holds(Standing standing) {
         return byTotal.get(standing.totalMinor()) == standing;
     }
 
     /** The builds, cheapest first. */
-    List<Standing> standings() {
+    public List<Standing> standings() {
         return new ArrayList<>(byTotal.values());
     }
 }

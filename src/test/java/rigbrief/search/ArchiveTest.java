@@ -1,4 +1,4 @@
-package rigbrief.proposal.front;
+package rigbrief.search;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import rigbrief.build.Build;
-import rigbrief.search.Standing;
 
 class ArchiveTest {
     private static Standing point(long totalMinor, long points) {
