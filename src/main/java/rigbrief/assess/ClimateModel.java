@@ -107,10 +107,13 @@ final class ClimateModel {
         return FanSpeedSolver.quietest(shelteredCase(it, processorW, cardW, othersW, breath));
     }
 
-    /** The same with every fan flat out: if that is not cool enough, no speeds are. */
-    static Speeds shelteredFlatOut(
+    /**
+     * By how much a part is too hot, in K, with every fan flat out: if that is not cool enough, no
+     * speeds are.
+     */
+    static double shelteredExcessK(
             Assessment it, double processorW, double cardW, double othersW, Breath breath) {
-        return FanSpeedSolver.flatOut(shelteredCase(it, processorW, cardW, othersW, breath));
+        return FanSpeedSolver.flatOutExcessK(shelteredCase(it, processorW, cardW, othersW, breath));
     }
 
     private static CoolingCase shelteredCase(

@@ -29,20 +29,22 @@ record FirstSearches(Certificate leastMoney, Certificate mostUtility) {
             SearchSpace space,
             TwoStage thorough,
             TwoStage search) {
-        CompletableFuture<Certificate> utility =
+        CompletableFuture<Certificate> money =
                 CompletableFuture.supplyAsync(
                         () -> {
                             SearchSpace own = another(space, brief, catalogue);
-                            return best(own, brief, search, Objective.mostUtility());
+                            return best(own, brief, thorough, Objective.leastMoney());
                         },
                         runnable -> {
-                            Thread thread = new Thread(runnable, "most-utility");
+                            Thread thread = new Thread(runnable, "least-money");
                             thread.setDaemon(true);
                             thread.start();
                         });
-        Certificate money = best(space, brief, thorough, Objective.leastMoney());
+        // On the space that the next searches go on with: utility counts in them too, and what was
+        // reckoned for it once is at hand there.
+        Certificate utility = best(space, brief, search, Objective.mostUtility());
         try {
-            return new FirstSearches(money, rebound(utility.join(), space));
+            return new FirstSearches(rebound(money.join(), space), utility);
         } catch (CompletionException failed) {
             if (failed.getCause() instanceof RuntimeException cause) {
                 throw cause;

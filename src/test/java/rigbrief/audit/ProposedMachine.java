@@ -15,6 +15,8 @@ import rigbrief.brief.Kept;
 import rigbrief.build.Build;
 import rigbrief.catalogue.Catalogue;
 import rigbrief.diagnostic.BadInput;
+import rigbrief.explain.Explainers;
+import rigbrief.explain.Topic;
 import rigbrief.file.BriefReader;
 import rigbrief.file.BuildReader;
 import rigbrief.file.CatalogueReader;
@@ -142,6 +144,11 @@ record ProposedMachine(String name, Brief brief, Build build) {
     /** The audit of the build under the brief. */
     Audit audit() {
         return new Auditor(brief, CATALOGUE).audit(build);
+    }
+
+    /** What can be explained of it. */
+    List<Topic> topics() {
+        return Explainers.topics(brief, CATALOGUE, build);
     }
 
     /** The same with one cell of a part written otherwise; everything else of its row stays. */

@@ -13,7 +13,8 @@ public final class Redone {
     /** What the calculator makes of each expression must be the value printed beside it. */
     public static void check(Explanation explanation) {
         for (String step : explanation.steps()) {
-            String expression = step.substring(step.indexOf(": ") + 2, step.lastIndexOf(" = "));
+            // A title may have a colon of its own, an expression has none.
+            String expression = step.substring(step.lastIndexOf(": ") + 2, step.lastIndexOf(" = "));
             String shown = step.substring(step.lastIndexOf(" = ") + 3).split(" ")[0];
             double value = Double.parseDouble(shown);
             assertThat(Calculator.of(expression))

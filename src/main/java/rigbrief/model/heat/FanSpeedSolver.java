@@ -43,12 +43,16 @@ public final class FanSpeedSolver {
         int most = it.air().heatW() == 0 ? LEAST_STEP : STEPS;
         for (int step = LEAST_STEP; step <= most; step++) {
             double caseShare = (double) step / STEPS;
+            double fansEnergy = caseEnergy * FanNoise.energyFactor(caseShare);
+            if (fansEnergy >= bestEnergy) {
+                break;
+            }
             double inletC = inletC(it, caseShare);
             double coolerShare = coolerShare(it, inletC);
             double cardRatio = Math.max(leastCardRatio, cardRatio(it, inletC));
             if (coolerShare <= 1 && cardRatio <= CardCooling.MOST_RATIO) {
                 double energy =
-                        caseEnergy * FanNoise.energyFactor(caseShare)
+                        fansEnergy
                                 + coolerEnergy * FanNoise.energyFactor(coolerShare)
                                 + cardEnergy * FanNoise.energyFactor(cardRatio);
                 if (energy < bestEnergy) {
@@ -98,6 +102,27 @@ public final class FanSpeedSolver {
     }
 
     /**
+     * Gives by how much the hottest part is too hot with every fan at its greatest speed.
+     *
+     * @param it the build in one state
+     * @return K over limit less margin, as {@link #flatOut} has it; 0 when all is cool enough
+     */
+    public static double flatOutExcessK(CoolingCase it) {
+        double inletC = inletC(it, 1);
+        return excessK(it, processorC(it, inletC, 1), cardC(it, inletC, CardCooling.MOST_RATIO));
+    }
+
+    private static double processorC(CoolingCase it, double inletC, double coolerShare) {
+        double coolerKw = CoolerResistance.atSpeed(it.processor().coolerFullKw(), coolerShare);
+        return ThermalLadder.partC(inletC, it.processor().powerW(), coolerKw);
+    }
+
+    private static double cardC(CoolingCase it, double inletC, double cardRatio) {
+        double cardKw = CoolerResistance.atSpeed(it.card().referenceKw(), cardRatio);
+        return ThermalLadder.partC(inletC, it.card().powerW(), cardKw);
+    }
+
+    /**
      * Gives what comes of a set of speeds.
      *
      * @param it the build in one state
@@ -110,10 +135,8 @@ public final class FanSpeedSolver {
     public static Speeds at(
             CoolingCase it, double caseShare, double coolerShare, double cardRatio) {
         double inletC = inletC(it, caseShare);
-        double coolerKw = CoolerResistance.atSpeed(it.processor().coolerFullKw(), coolerShare);
-        double processorC = ThermalLadder.partC(inletC, it.processor().powerW(), coolerKw);
-        double cardKw = CoolerResistance.atSpeed(it.card().referenceKw(), cardRatio);
-        double cardC = ThermalLadder.partC(inletC, it.card().powerW(), cardKw);
+        double processorC = processorC(it, inletC, coolerShare);
+        double cardC = cardC(it, inletC, cardRatio);
         return new Speeds(
                 caseShare,
                 coolerShare,
