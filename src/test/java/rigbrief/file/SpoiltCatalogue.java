@@ -6,8 +6,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import rigbrief.catalogue.Catalogue;
 import rigbrief.catalogue.Offer;
 import rigbrief.diagnostic.BadInput;
@@ -78,6 +80,8 @@ final class SpoiltCatalogue {
     SpoiltCatalogue() {
         try {
             folder = Files.createTempDirectory("rigbrief-fuzz");
+            // A fuzzer is stopped, not closed.
+            Runtime.getRuntime().addShutdownHook(new Thread(this::remove));
             overlay = Files.createDirectory(folder.resolve("overlay"));
             list = folder.resolve("list");
             map = folder.resolve("map");
@@ -186,6 +190,16 @@ final class SpoiltCatalogue {
             Files.deleteIfExists(overlay.resolve(RatesFile.NAME));
         } catch (IOException failed) {
             throw new UncheckedIOException(failed);
+        }
+    }
+
+    private void remove() {
+        try (Stream<Path> all = Files.walk(folder)) {
+            for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
+                Files.delete(path);
+            }
+        } catch (IOException left) {
+            throw new UncheckedIOException(left);
         }
     }
 }
