@@ -1,7 +1,6 @@
 package rigbrief.search;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
@@ -50,12 +49,14 @@ public final class Certifier {
     private static final int LOOKS = 4;
 
     /**
-     * A look takes as long as the catalogue is large: so many steps' worth for every so many
-     * candidates, by how close it is. On a small catalogue it doesn't count.
+     * A look takes as long as the catalogue is large: so many steps' worth for each thousand
+     * candidates, by how close it is; the closest, which pairs cases with coolers, for their
+     * square. Among fewer it doesn't count.
      */
-    private static final int CANDIDATES_A_STEP = 4_000;
+    private static final int[] EFFORT = {0, 0, 1, 2, 10};
 
-    private static final int[] EFFORT = {0, 0, 1, 2, 5};
+    private static final int CANDIDATES = 1_000;
+    private static final int MOST_EFFORT = 2_000;
 
     /** How often, and with how much effort, to go straight for a first build. */
     private static final int PLUNGES = 4;
@@ -66,7 +67,7 @@ public final class Certifier {
     private final Subspace undominated;
     private final Problem problem;
     private final Objective objective;
-    private final int[] lookEffort;
+    private int[] lookEffort;
     private final int plungeEffort;
     private long effortLimit;
     private long effort;
@@ -118,8 +119,7 @@ public final class Certifier {
         this.order = SlotOrder.of(objective, problem.candidates());
         this.effortLimit = stepLimit;
         int count = problem.candidates().count();
-        this.lookEffort =
-                Arrays.stream(EFFORT).map(each -> each * count / CANDIDATES_A_STEP).toArray();
+        this.lookEffort = lookEffort((double) count / CANDIDATES);
         this.plungeEffort = PLUNGE + count / CANDIDATES_A_PLUNGE;
         this.stop = stop;
         this.schedule = new RuleSchedule(problem.rules(), order);
@@ -167,6 +167,21 @@ public final class Certifier {
             all.add((double) problem.mostPoints() / problem.limitMinor());
         }
         return all.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    private static int[] lookEffort(double thousands) {
+        int[] effort = new int[EFFORT.length];
+        for (int look = 0; thousands >= 1 && look < effort.length; look++) {
+            double times = look == LOOKS ? thousands * thousands : thousands;
+            effort[look] = (int) Math.min(MOST_EFFORT, EFFORT[look] * times);
+        }
+        return effort;
+    }
+
+    /** The same certifier, but looks count even though there are few candidates. */
+    Certifier countingLooks() {
+        lookEffort = EFFORT;
+        return this;
     }
 
     /**

@@ -24,6 +24,9 @@ final class CoarseSearch {
     /** Fewer candidates than this the certifier can take in one go. */
     private static final int LARGE = 1_200;
 
+    /** Share of the steps for each of the two searches. */
+    private static final int STEPS_SHARE = 4;
+
     /** Candidates of a slot to look among at first, and around those chosen. */
     private static final int[] SPREAD = {64, 24};
 
@@ -37,7 +40,7 @@ final class CoarseSearch {
     CoarseSearch(Problem whole, Objective objective, long steps, BooleanSupplier stop) {
         this.whole = whole;
         this.objective = objective;
-        this.steps = steps;
+        this.steps = Math.max(1, steps / STEPS_SHARE);
         this.stop = stop;
     }
 
@@ -61,6 +64,7 @@ final class CoarseSearch {
             Standing start = around == null ? null : some.here(around);
             Certificate found =
                     new Certifier(some.of(problem), objective, steps, stop)
+                            .countingLooks()
                             .run(Optional.ofNullable(start));
             if (found.best().isPresent()) {
                 Standing there = undominated.original(some.original(found.best().get()));
