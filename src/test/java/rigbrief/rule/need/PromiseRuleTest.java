@@ -72,7 +72,7 @@ class PromiseRuleTest {
         assertThat(finding)
                 .isBreachOf(1)
                 .saying(
-                        "kiln-drafting, finish-within: 10.00 s with 80 % confidence, 9.99 s must hold");
+                        "kiln-drafting, finished within: 10.00 s with 80 % confidence, 9.99 s must hold");
     }
 
     @Test
