@@ -32,6 +32,9 @@ import rigbrief.presolve.Candidate;
 final class SoundOutlook {
     private static final double CLOSE_DBA = 1e-6;
 
+    /** Levels to remember over all pairs; eight bytes each. */
+    private static final long MOST_LEVELS = 8_000_000;
+
     /** Stands for the level where no cooler holds the processor. */
     static final double NO_COOLER = Double.MAX_VALUE;
 
@@ -50,6 +53,7 @@ final class SoundOutlook {
     private final int[] likeCooler;
     private final int[] likeFans;
     private final Candidate noFans;
+    private final List<Map<Foresight.Rates, Levels>> remembered = new ArrayList<>();
     private final Map<List<Long>, List<Candidate>> blowingBest = new HashMap<>();
     private final Map<Processor, boolean[]> coolEnough = new IdentityHashMap<>();
 
@@ -266,6 +270,7 @@ final class SoundOutlook {
         private final double[][] withCooler;
         private final double[][] bare;
         private final int coolers;
+        private long held;
 
         private Levels(int cases, int coolers) {
             best = new double[cases];
@@ -278,6 +283,7 @@ final class SoundOutlook {
         private double[] in(double[][] levels, int pcCase) {
             if (levels[pcCase] == null) {
                 levels[pcCase] = new double[coolers];
+                held += coolers;
                 Arrays.fill(levels[pcCase], Double.NaN);
             }
             return levels[pcCase];
@@ -290,9 +296,31 @@ final class SoundOutlook {
     }
 
     private Levels levels(Unfinished it) {
-        return it.pair()
-                .levels()
-                .computeIfAbsent(rates(it), any -> new Levels(likeCase.length, likeCooler.length));
+        Map<Foresight.Rates, Levels> ofPair = it.pair().levels();
+        Levels known = ofPair.get(rates(it));
+        if (known == null) {
+            // What is forgotten is computed again when it is asked for.
+            if (known(remembered) > MOST_LEVELS) {
+                remembered.forEach(Map::clear);
+                remembered.clear();
+            }
+            if (ofPair.isEmpty()) {
+                remembered.add(ofPair);
+            }
+            known = new Levels(likeCase.length, likeCooler.length);
+            ofPair.put(rates(it), known);
+        }
+        return known;
+    }
+
+    private static long known(List<Map<Foresight.Rates, Levels>> remembered) {
+        long sum = 0;
+        for (Map<Foresight.Rates, Levels> ofPair : remembered) {
+            for (Levels levels : ofPair.values()) {
+                sum += levels.held;
+            }
+        }
+        return sum;
     }
 
     /** The memory's rate once board and memory are decided or rates are assumed; 0 before. */

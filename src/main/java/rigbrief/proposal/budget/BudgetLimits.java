@@ -9,6 +9,6 @@ package rigbrief.proposal.budget;
 public record BudgetLimits(long frontSteps, long goalSteps) {
     /** What suits a catalogue of ordinary size. */
     public static BudgetLimits usual() {
-        return new BudgetLimits(6_000, 4_000);
+        return new BudgetLimits(8_000, 4_000);
     }
 }
