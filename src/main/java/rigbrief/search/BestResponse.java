@@ -24,7 +24,7 @@ final class BestResponse {
                     List.of(Slot.DRIVE, Slot.SECOND_DRIVE));
 
     /** Two slots with more ways to fill them than this are not changed together. */
-    private static final int MOST_WAYS = 100_000;
+    private static final int MOST_WAYS = 20_000;
 
     private final Problem whole;
     private final Subspace undominated;

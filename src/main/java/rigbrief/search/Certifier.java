@@ -500,16 +500,18 @@ public final class Certifier {
     private void look(Top top, PriorityQueue<Top> queue) {
         top.looks++;
         top.bound = enter(top.processor, top.card, top.looks);
-        if (!beaten(top.bound)) {
-            add(queue, top);
-        }
-        leave();
         effort += lookEffort[top.looks];
         interrupted =
                 effort >= effortLimit
                         || (top.looks == LOOKS
                                 && (++closeLooks & LOOKED_AT_EVERY - 1) == 0
                                 && stop.getAsBoolean());
+        // Whoever asked counts what was cut short: twice in the queue, the next look at it would
+        // change its bound where it stands, and the queue would no longer be in order.
+        if (!interrupted && !beaten(top.bound)) {
+            add(queue, top);
+        }
+        leave();
     }
 
     /** Splits a pair by boards, or decides everything else around a pair and a board. */

@@ -72,6 +72,7 @@ class LargeCatalogueTest {
                 assertThat(cut.best()).as("%s after %d steps", objective, steps).isPresent();
                 assertThat(first(objective, cut)).isLessThanOrEqualTo(best);
                 assertThat(cut.bound()).isGreaterThanOrEqualTo(best - 1e-6);
+                assertThat(!cut.complete() || first(objective, cut) == best).isTrue();
             }
         }
     }

@@ -4,7 +4,6 @@ import rigbrief.assess.MachineRates;
 import rigbrief.assess.MachineRates.Picture;
 import rigbrief.measurement.Rig;
 import rigbrief.part.Drive;
-import rigbrief.part.Graphics;
 
 /** The rates of a measured machine, as the speed model takes them. */
 final class RigRates {
@@ -20,24 +19,13 @@ final class RigRates {
 
     static MachineRates of(Rig rig) {
         return new MachineRates(
-                rig.graphics().map(RigRates::ofCard).orElseGet(() -> ofProcessor(rig)),
+                rig.graphics().map(Picture::of).orElseGet(() -> ofProcessor(rig)),
                 rig.processor().rateSingle(),
                 rig.processor().rateAll(),
                 rig.memoryMts(),
                 rig.memoryGb(),
                 rig.drive().map(Drive::readMbs).orElse(0),
                 rig.drive().map(Drive::writeMbs).orElse(0));
-    }
-
-    private static Picture ofCard(Graphics card) {
-        return new Picture(
-                card.tflops(),
-                card.bandwidthGbs(),
-                card.rayRate(),
-                card.vramGb(),
-                card.upscaling().isPresent(),
-                0,
-                1);
     }
 
     private static Picture ofProcessor(Rig rig) {
