@@ -10,9 +10,20 @@ public final class CaseAirs {
     private static final int MOST = 6;
 
     private final List<ClimateModel.Breath> best = new ArrayList<>();
+    private final ClimateModel.Breath own;
+    private final double othersW;
+    private final boolean exhaustsProcessor;
 
-    /** The airs of some builds that differ in their case fans alone. */
-    public CaseAirs(List<Assessment> choices) {
+    /**
+     * The airs of a case.
+     *
+     * @param bare a build with the case and a cooler, without any fans added
+     * @param choices builds that differ from it in their case fans alone
+     */
+    public CaseAirs(Assessment bare, List<Assessment> choices) {
+        own = ClimateModel.breath(bare);
+        othersW = Foresight.othersW(bare.build(), true);
+        exhaustsProcessor = ClimateModel.exhaustsOwnHeat(bare);
         List<ClimateModel.Breath> all = new ArrayList<>();
         for (Assessment choice : choices) {
             all.add(ClimateModel.breath(choice));
@@ -43,5 +54,15 @@ public final class CaseAirs {
     /** The choices of which none is both quieter and stronger than another. */
     List<ClimateModel.Breath> best() {
         return best;
+    }
+
+    /** The fans of the case alone. */
+    ClimateModel.Breath own() {
+        return own;
+    }
+
+    /** Least heat set free in the case beside a processor and a card, in W. */
+    double heatW(double processorW, double cardW) {
+        return cardW + othersW + (exhaustsProcessor ? 0 : processorW);
     }
 }

@@ -215,7 +215,7 @@ final class ClimateModel {
     }
 
     /** A radiator on top or behind blows the processor's heat straight out of the case. */
-    private static boolean exhaustsOwnHeat(Assessment it) {
+    static boolean exhaustsOwnHeat(Assessment it) {
         Place place = it.layout().radiator().orElse(null);
         return place == Place.TOP || place == Place.REAR;
     }

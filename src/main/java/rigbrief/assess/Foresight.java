@@ -23,6 +23,7 @@ import rigbrief.model.power.YearlyEnergy;
 import rigbrief.part.Cooler;
 import rigbrief.part.Drive;
 import rigbrief.part.Graphics;
+import rigbrief.part.PcCase;
 import rigbrief.part.Processor;
 import rigbrief.part.Slot;
 import rigbrief.part.Supply;
@@ -321,7 +322,7 @@ public final class Foresight {
      * The least that everything but processor and card draws: open slots count the least that could
      * fill them.
      */
-    private static double othersW(Build build, boolean working) {
+    static double othersW(Build build, boolean working) {
         double sum = PowerModel.othersW(build, working);
         if (!build.has(Slot.MEMORY)) {
             sum += working ? TypicalDraw.MODULE_LOAD_W : TypicalDraw.MODULE_IDLE_W;
@@ -385,17 +386,27 @@ public final class Foresight {
     }
 
     /**
-     * The least level at the seat, in dB(A), of a build of which processor, card, board, case and
-     * cooler are decided, with whichever of some airs is quietest; plus infinity when even so some
-     * part gets too hot at sustained power.
+     * Coolers of one kind in a case.
+     *
+     * @param graphics the card; null for none
+     * @param airs what the fans of the case may be with such a cooler
+     * @param withFans whether fans may be added to those of the case
      */
-    public double leastLevelDba(Pair pair, Assessment it, CaseAirs airs) {
-        double othersW = othersW(it.build(), true);
-        double least = Double.POSITIVE_INFINITY;
-        for (ClimateModel.Breath breath : airs.best()) {
-            least = Math.min(least, leastLevelDba(pair, it, breath, othersW));
-        }
-        return least;
+    public CoolersInCase coolers(
+            Pair pair,
+            Processor processor,
+            Graphics graphics,
+            PcCase pcCase,
+            CaseAirs airs,
+            boolean withFans) {
+        return new CoolersInCase(
+                assessor,
+                pair,
+                processor,
+                graphics,
+                pcCase,
+                airs,
+                withFans ? airs.best() : List.of(airs.own()));
     }
 
     private double leastLevelDba(

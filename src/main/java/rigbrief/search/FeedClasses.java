@@ -17,7 +17,7 @@ final class FeedClasses {
     /** More would bound closer and take longer than that saves. Measured. */
     private static final int SUPPLY_CLASSES = 1;
 
-    private static final int KIT_CLASSES = 2;
+    private static final int KIT_CLASSES = 3;
 
     private final int[] supplyClass;
     private final List<Supply> quietest = new ArrayList<>();

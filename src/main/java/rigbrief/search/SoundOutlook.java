@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import rigbrief.assess.Assessment;
 import rigbrief.assess.CaseAirs;
+import rigbrief.assess.CoolersInCase;
 import rigbrief.assess.Foresight;
 import rigbrief.brief.Brief;
 import rigbrief.build.Build;
@@ -56,6 +57,9 @@ final class SoundOutlook {
     private final List<Map<Foresight.Rates, Levels>> remembered = new ArrayList<>();
     private final Map<List<Long>, List<Candidate>> blowingBest = new HashMap<>();
     private final Map<Processor, boolean[]> coolEnough = new IdentityHashMap<>();
+    private final Map<CoolerKind, CoolersInCase> inLastCase = new HashMap<>();
+    private Levels lastLevels;
+    private int lastCase;
 
     SoundOutlook(Problem problem, Foresight foresight, Outlook outlook) {
         this.problem = problem;
@@ -362,7 +366,7 @@ final class SoundOutlook {
             return true;
         }
         Cooler cooler = (Cooler) candidate.partOrNull();
-        int kind = cooler.type() == CoolerType.LIQUID ? airKind(cooler) : 0;
+        int kind = airKind(candidate);
         Double before = quietest.get(kind);
         if (before != null && before <= cooler.maxDba()) {
             return false;
@@ -371,9 +375,13 @@ final class SoundOutlook {
         return true;
     }
 
-    /** Radiators of one size and thickness leave the same places to fans. */
-    private static int airKind(Cooler cooler) {
-        return cooler.radiatorMm() * 1_000 + cooler.thickness().map(l -> l.millimetres()).or(999);
+    /** Radiators of one size and thickness leave the same places to fans; so do all others. */
+    private static int airKind(Candidate candidate) {
+        Cooler cooler = cooler(candidate);
+        return cooler == null || cooler.type() != CoolerType.LIQUID
+                ? 0
+                : cooler.radiatorMm() * 1_000
+                        + cooler.thickness().map(l -> l.millimetres()).or(999);
     }
 
     /**
@@ -396,10 +404,39 @@ final class SoundOutlook {
         int k = likeCooler[cooler.index()];
         double[] known = levels.in(of, likeCase[it.choices()[Slot.CASE.ordinal()].index()]);
         if (Double.isNaN(known[k])) {
-            known[k] = computeSheltered(it, outlook.bounds(it, it.pair()), cooler, fans, false);
+            known[k] = inCase(levels, it, cooler, fans).leastLevelDba(cooler(cooler));
         }
         return known[k];
     }
+
+    private static Cooler cooler(Candidate candidate) {
+        return (Cooler) candidate.partOrNull();
+    }
+
+    /** Coolers of one kind in the case that is decided, with some fans, null for the best ones. */
+    private CoolersInCase inCase(Levels levels, Unfinished it, Candidate cooler, Candidate fans) {
+        int pcCase = likeCase[it.choices()[Slot.CASE.ordinal()].index()];
+        if (levels != lastLevels || pcCase != lastCase) {
+            lastLevels = levels;
+            lastCase = pcCase;
+            inLastCase.clear();
+        }
+        return inLastCase.computeIfAbsent(
+                new CoolerKind(airKind(cooler), fans != null),
+                any -> coolers(it, cooler, fans != null));
+    }
+
+    private CoolersInCase coolers(Unfinished it, Candidate cooler, boolean bare) {
+        return foresight.coolers(
+                outlook.bounds(it, it.pair()),
+                (Processor) it.part(Slot.PROCESSOR),
+                (Graphics) it.part(Slot.GRAPHICS),
+                (PcCase) it.part(Slot.CASE),
+                airs(it, cooler),
+                !bare);
+    }
+
+    private record CoolerKind(int airKind, boolean bare) {}
 
     /**
      * What the least level in a decided case depends on: indices of case, cooler, fans and memory,
@@ -423,19 +460,18 @@ final class SoundOutlook {
                         memory == null ? 0 : outlook.rateWith(it, memory));
         return it.pair()
                 .sheltered()
-                .computeIfAbsent(
-                        key,
-                        any ->
-                                computeSheltered(
-                                        it, outlook.bounds(it, it.pair()), cooler, fans, true));
+                .computeIfAbsent(key, any -> computeSheltered(it, cooler, fans));
     }
 
-    private double computeSheltered(
-            Unfinished it,
-            Foresight.Pair bounds,
-            Candidate cooler,
-            Candidate fans,
-            boolean withMemory) {
+    private double computeSheltered(Unfinished it, Candidate cooler, Candidate fans) {
+        return fans == null
+                ? coolers(it, cooler, false).leastLevelDba(cooler(cooler))
+                : foresight.leastLevelDba(
+                        outlook.bounds(it, it.pair()),
+                        problem.assessor().assess(with(build(it, cooler, true), fans)));
+    }
+
+    private Build build(Unfinished it, Candidate cooler, boolean withMemory) {
         // Any board will do: air does not ask which.
         Build build =
                 Build.empty()
@@ -451,11 +487,7 @@ final class SoundOutlook {
                 build = build.with(slot, it.part(slot), it.pieces(slot));
             }
         }
-        if (fans == null) {
-            return foresight.leastLevelDba(
-                    bounds, problem.assessor().assess(build), airs(it, cooler, build));
-        }
-        return foresight.leastLevelDba(bounds, problem.assessor().assess(with(build, fans)));
+        return build;
     }
 
     private static Build with(Build build, Candidate fans) {
@@ -463,19 +495,18 @@ final class SoundOutlook {
     }
 
     /** What the fans that go into a case can do there, beside a radiator of one size or none. */
-    private CaseAirs airs(Unfinished it, Candidate candidate, Build build) {
+    private CaseAirs airs(Unfinished it, Candidate cooler) {
         Candidate pcCase = it.choices()[Slot.CASE.ordinal()];
-        Cooler cooler = (Cooler) candidate.partOrNull();
-        boolean liquid = cooler != null && cooler.type() == CoolerType.LIQUID;
-        AirKey key = new AirKey(likeCase[pcCase.index()], liquid ? airKind(cooler) : 0);
+        AirKey key = new AirKey(likeCase[pcCase.index()], airKind(cooler));
         return airs.computeIfAbsent(
                 key,
                 any -> {
+                    Build build = build(it, cooler, false);
                     List<Assessment> choices = new ArrayList<>();
                     for (Candidate fans : blowingBest(pcCase)) {
                         choices.add(problem.assessor().assess(with(build, fans)));
                     }
-                    return new CaseAirs(choices);
+                    return new CaseAirs(problem.assessor().assess(build), choices);
                 });
     }
 
@@ -572,9 +603,9 @@ final class SoundOutlook {
             return candidate.index();
         }
         Cooler it = (Cooler) candidate.partOrNull();
-        int kind = it.type() == CoolerType.LIQUID ? airKind(it) : 0;
         return likeCoolers.computeIfAbsent(
-                List.of(it.type(), kind, it.resistanceKw(), it.maxDba()), any -> candidate.index());
+                List.of(it.type(), airKind(candidate), it.resistanceKw(), it.maxDba()),
+                any -> candidate.index());
     }
 
     private record AirKey(int pcCase, int airKind) {}

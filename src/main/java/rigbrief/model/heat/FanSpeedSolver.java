@@ -18,8 +18,8 @@ import rigbrief.model.noise.SoundSum;
  * {@link FanNoise}, {@link SoundSum} and {@link SoundDistance}.
  */
 public final class FanSpeedSolver {
-    private static final int STEPS = 20;
-    private static final int LEAST_STEP = 4;
+    static final int STEPS = 20;
+    static final int LEAST_STEP = 4;
 
     /** Below a ten-thousandth of a kelvin is rounding, not heat. */
     private static final double ROUNDING_K = 1e-4;
