@@ -39,24 +39,11 @@ public final class Certifier {
     private static final int LEVELS = Slot.values().length;
     private static final double CLOSE = 1e-6;
 
-    /** After so many pairs or steps it is asked whether to stop; a power of two. */
-    private static final int ASKED_EVERY = 1_024;
-
-    /** After so many last looks, each as long as hundreds of steps, it is asked likewise. */
-    private static final int LOOKED_AT_EVERY = 16;
+    /** So many groups of cards bounded count as a step; a power of two. */
+    private static final int GROUPS_A_STEP = 1_024;
 
     /** How often a pair is looked at, each time closer, before it is explored. */
     private static final int LOOKS = 4;
-
-    /**
-     * A look takes as long as the catalogue is large: so many steps' worth for each thousand
-     * candidates, by how close it is; the closest, which pairs cases with coolers, for their
-     * square. Among fewer it doesn't count.
-     */
-    private static final int[] EFFORT = {0, 0, 1, 2, 10};
-
-    private static final int CANDIDATES = 1_000;
-    private static final int MOST_EFFORT = 2_000;
 
     /** How often, and with how much effort, to go straight for a first build. */
     private static final int PLUNGES = 4;
@@ -67,11 +54,8 @@ public final class Certifier {
     private final Subspace undominated;
     private final Problem problem;
     private final Objective objective;
-    private int[] lookEffort;
     private final int plungeEffort;
-    private long effortLimit;
-    private long effort;
-    private final BooleanSupplier stop;
+    private Effort effort;
     private final List<Slot> order;
     private final RuleSchedule schedule;
     private final PairTable pairs;
@@ -87,7 +71,6 @@ public final class Certifier {
     private double fixedBeside;
     private Standing best;
     private long steps;
-    private long closeLooks;
     private long groupLooks;
     private boolean interrupted;
     private boolean firstIsEnough;
@@ -117,11 +100,9 @@ public final class Certifier {
         this.problem = undominated.of(whole);
         this.objective = objective;
         this.order = SlotOrder.of(objective, problem.candidates());
-        this.effortLimit = stepLimit;
         int count = problem.candidates().count();
-        this.lookEffort = lookEffort((double) count / CANDIDATES);
+        this.effort = new Effort(count, stepLimit, stop);
         this.plungeEffort = PLUNGE + count / CANDIDATES_A_PLUNGE;
-        this.stop = stop;
         this.schedule = new RuleSchedule(problem.rules(), order);
         this.pairs = problem.tables().pairs(problem);
         this.outlook = problem.tables().outlook(problem);
@@ -169,18 +150,9 @@ public final class Certifier {
         return all.stream().mapToDouble(Double::doubleValue).toArray();
     }
 
-    private static int[] lookEffort(double thousands) {
-        int[] effort = new int[EFFORT.length];
-        for (int look = 0; thousands >= 1 && look < effort.length; look++) {
-            double times = look == LOOKS ? thousands * thousands : thousands;
-            effort[look] = (int) Math.min(MOST_EFFORT, EFFORT[look] * times);
-        }
-        return effort;
-    }
-
     /** The same certifier, but looks count even though there are few candidates. */
     Certifier countingLooks() {
-        lookEffort = EFFORT;
+        effort = effort.countingLooks();
         return this;
     }
 
@@ -252,7 +224,7 @@ public final class Certifier {
      * @return whether nothing is left that could pass a step by so many points
      */
     boolean goOn(PriorityQueue<Top> left, long points, long moreSteps) {
-        effortLimit = effort + moreSteps;
+        effort.limit(effort.used() + moreSteps);
         interrupted = false;
         while (!left.isEmpty() && left.peek().most >= points && !interrupted) {
             Top top = left.poll();
@@ -291,8 +263,8 @@ public final class Certifier {
         if (!queue.isEmpty()) {
             own.add(queue.poll());
         }
-        long limit = effortLimit;
-        effortLimit = Math.min(limit, effort + plungeEffort);
+        long limit = effort.limit();
+        effort.limit(Math.min(limit, effort.used() + plungeEffort));
         while (best == null && !own.isEmpty() && !interrupted) {
             Top top = own.poll();
             advance(top, own);
@@ -300,11 +272,9 @@ public final class Certifier {
                 own.add(top); // What was cut short has to be looked at again.
             }
         }
-        effortLimit = limit;
-        interrupted =
-                effort >= limit
-                        || (interrupted && stop.getAsBoolean())
-                        || (firstIsEnough && best != null);
+        boolean stopped = effort.stopped();
+        effort.limit(limit);
+        interrupted = stopped || effort.used() >= limit || (firstIsEnough && best != null);
         queue.addAll(own);
     }
 
@@ -418,9 +388,11 @@ public final class Certifier {
                 }
             }
         }
-        boolean asked = (++groupLooks & ASKED_EVERY - 1) == 0;
-        effort += asked ? 1 + lookEffort[LOOKS] : 0;
-        interrupted = effort >= effortLimit || (asked && stop.getAsBoolean());
+        if ((++groupLooks & GROUPS_A_STEP - 1) == 0) {
+            effort.step();
+            effort.look(LOOKS);
+        }
+        interrupted = effort.over();
     }
 
     private void pair(Candidate processor, Candidate card, PriorityQueue<Top> queue) {
@@ -500,12 +472,9 @@ public final class Certifier {
     private void look(Top top, PriorityQueue<Top> queue) {
         top.looks++;
         top.bound = enter(top.processor, top.card, top.looks);
-        effort += lookEffort[top.looks];
-        interrupted =
-                effort >= effortLimit
-                        || (top.looks == LOOKS
-                                && (++closeLooks & LOOKED_AT_EVERY - 1) == 0
-                                && stop.getAsBoolean());
+        effort.look(top.looks);
+        effort.tried(slots.tried());
+        interrupted = effort.over();
         // Whoever asked counts what was cut short: twice in the queue, the next look at it would
         // change its bound where it stands, and the queue would no longer be in order.
         if (!interrupted && !beaten(top.bound)) {
@@ -693,10 +662,10 @@ public final class Certifier {
 
     /** Counts a step; true when it was one too many. */
     private boolean counted() {
-        effort++;
-        if (effort >= effortLimit || ((++steps & ASKED_EVERY - 1) == 0 && stop.getAsBoolean())) {
-            interrupted = true;
-        }
+        steps++;
+        effort.step();
+        effort.tried(slots.tried());
+        interrupted = effort.over();
         return interrupted;
     }
 

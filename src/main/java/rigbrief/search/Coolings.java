@@ -6,7 +6,7 @@ import rigbrief.assess.Pricing;
  * Coolers with fans in one case: a cooler that is quiet only with fans has to pay for them.
  * Mutable: filled anew for each case.
  */
-final class Coolings extends Couple {
+final class Coolings extends KeptCouple {
     /** What a cooler loses in the case; minus infinity where it won't do. */
     interface Inside {
         /** With the best fans. */
@@ -20,6 +20,8 @@ final class Coolings extends Couple {
     private final double[] worth;
     private final FansApart fans;
     private boolean any;
+    private int lastK;
+    private int lastW;
 
     Coolings(SlotTable coolers, double[] worth, int sets, FansApart fans) {
         super(coolers.size(), worth.length, sets);
@@ -34,6 +36,12 @@ final class Coolings extends Couple {
         clear(alive);
     }
 
+    /** The same, with figures for each of the coolers that are left. */
+    void begin(Bounder.AliveSets alive, long[] left) {
+        any = false;
+        clear(alive, left);
+    }
+
     /**
      * Whether a cooler could be better than those seen for some figure.
      *
@@ -41,20 +49,20 @@ final class Coolings extends Couple {
      */
     boolean couldPass(Bounder.AliveSets alive, int cooler, double mostGain) {
         long[] minor = coolers.candidate(cooler).minorBySet();
-        for (int k = 0; k < alive.count(); k++) {
+        int count = alive.count();
+        // Whatever let the last cooler pass is likely to let this one.
+        if (lastK < count && passes(alive.get(lastK), lastW, minor, mostGain)) {
+            return true;
+        }
+        for (int k = 0; k < count; k++) {
             int s = alive.get(k);
             if (minor[s] + (fans.noneLeft() ? 0 : fans.least(s)) < least[s]) {
                 return true;
             }
-        }
-        double none = fans.noneLeft() ? fans.noneGain() : Double.NEGATIVE_INFINITY;
-        for (int w = 0; w < worth.length; w++) {
-            double each = worth[w];
-            double[] seen = net[w];
-            double[] fansNet = fans.net(w);
-            for (int k = 0; k < alive.count(); k++) {
-                int s = alive.get(k);
-                if (mostGain - each * minor[s] + Math.max(none, fansNet[s]) > seen[s]) {
+            for (int w = 0; w < worth.length; w++) {
+                if (passes(s, w, minor, mostGain)) {
+                    lastK = k;
+                    lastW = w;
                     return true;
                 }
             }
@@ -62,10 +70,14 @@ final class Coolings extends Couple {
         return false;
     }
 
+    private boolean passes(int s, int w, long[] minor, double mostGain) {
+        return mostGain - worth[w] * minor[s] + fans.netOrNone(w)[s] > net[w][s];
+    }
+
     /**
      * Takes a cooler in; false when neither with fans nor without will it do.
      *
-     * @param all whether figures with each cooler are wanted too
+     * @param all whether figures with each cooler are kept too
      */
     boolean take(Bounder.AliveSets alive, int cooler, Inside inside, boolean all) {
         double best = inside.best(cooler);
@@ -85,19 +97,24 @@ final class Coolings extends Couple {
             int s = alive.get(k);
             long more = bareDoes ? 0 : fans.least(s);
             does |= more < Pricing.notToBeHad();
-            leastWith[cooler][s] = minor[s] + more;
-            least[s] = Math.min(least[s], leastWith[cooler][s]);
+            long with = minor[s] + more;
+            least[s] = Math.min(least[s], with);
+            if (all) {
+                leastWith(cooler, k, with);
+            }
         }
         for (int w = 0; w < worth.length; w++) {
             double each = worth[w];
-            double[] with = netWith[cooler][w];
             double[] seen = net[w];
             double[] fansNet = fans.net(w);
             for (int k = 0; k < alive.count(); k++) {
                 int s = alive.get(k);
                 double most = Math.max(bare + fans.noneGain(), best + fansNet[s]);
-                with[s] = gain - each * minor[s] + most;
-                seen[s] = Math.max(seen[s], with[s]);
+                double with = gain - each * minor[s] + most;
+                seen[s] = Math.max(seen[s], with);
+                if (all) {
+                    netWith(cooler, w, k, with);
+                }
             }
         }
         any |= does;

@@ -11,21 +11,16 @@ import java.util.Arrays;
 abstract class Couple {
     final long[] least;
     final double[][] net;
-    final long[][] leastWith;
-    final double[][][] netWith;
 
     /**
      * Nothing yet.
      *
-     * @param firsts number of candidates for the first slot
      * @param worths number of worths at which net gains are bounded
      * @param sets number of supplier sets
      */
-    Couple(int firsts, int worths, int sets) {
+    Couple(int worths, int sets) {
         least = new long[sets];
         net = new double[worths][sets];
-        leastWith = new long[firsts][sets];
-        netWith = new double[firsts][worths][sets];
     }
 
     /** Least price over all, by supplier set. */
@@ -39,14 +34,10 @@ abstract class Couple {
     }
 
     /** Least price with one in the first slot, by supplier set. */
-    final long leastWith(int first, int set) {
-        return leastWith[first][set];
-    }
+    abstract long leastWith(int first, int set);
 
     /** Most net gain with one in the first slot, by worth and supplier set. */
-    final double netWith(int first, int w, int set) {
-        return netWith[first][w][set];
-    }
+    abstract double netWith(int first, int w, int set);
 
     /** Begins anew, for some supplier sets. */
     final void clear(Bounder.AliveSets alive) {
@@ -63,9 +54,9 @@ abstract class Couple {
     final void count(Bounder.AliveSets alive, int first) {
         for (int k = 0; k < alive.count(); k++) {
             int s = alive.get(k);
-            least[s] = Math.min(least[s], leastWith[first][s]);
+            least[s] = Math.min(least[s], leastWith(first, s));
             for (int w = 0; w < net.length; w++) {
-                net[w][s] = Math.max(net[w][s], netWith[first][w][s]);
+                net[w][s] = Math.max(net[w][s], netWith(first, w, s));
             }
         }
     }

@@ -21,12 +21,46 @@ final class DrivePairs extends Couple {
 
     static final PlacesLoss NO_LOSS = (first, second) -> 0;
 
-    private DrivePairs(int drives, int worths, int sets) {
-        super(drives, worths, sets);
-        clear(least, net);
-        for (int i = 0; i < drives; i++) {
-            clear(leastWith[i], netWith[i]);
+    /** Second drives in an M.2 place and others. */
+    private static final int SORTS = 2;
+
+    /** Least price and most net gain of some second drives, by set. */
+    private record Best(long[] minor, double[][] net) {}
+
+    private final SlotTable firsts;
+    private final double[] worth;
+    private final Best[] best;
+    private final double[] gain;
+
+    private DrivePairs(SlotTable firsts, double[] worth, int sets) {
+        super(worth.length, sets);
+        this.firsts = firsts;
+        this.worth = worth;
+        this.best = new Best[SORTS * firsts.size()];
+        this.gain = new double[SORTS * firsts.size()];
+    }
+
+    // Reckoned when asked: kept for every drive and supplier set they would fill the memory.
+    @Override
+    long leastWith(int first, int set) {
+        long least = Long.MAX_VALUE;
+        for (int i = SORTS * first; i < SORTS * (first + 1); i++) {
+            if (best[i] != null) {
+                least = Math.min(least, best[i].minor[set]);
+            }
         }
+        return least == Long.MAX_VALUE ? least : firsts.candidate(first).minorBySet()[set] + least;
+    }
+
+    @Override
+    double netWith(int first, int w, int set) {
+        double most = Double.NEGATIVE_INFINITY;
+        for (int i = SORTS * first; i < SORTS * (first + 1); i++) {
+            if (best[i] != null) {
+                most = Math.max(most, gain[i] + best[i].net[w][set]);
+            }
+        }
+        return most - worth[w] * firsts.candidate(first).minorBySet()[set];
     }
 
     /** Bounds pairs of drives out of what is left of both slots. */
@@ -70,45 +104,42 @@ final class DrivePairs extends Couple {
                 long[] secondLeft,
                 double[] firstGain,
                 PlacesLoss places,
-                long[][] beside) {
-            DrivePairs all = new DrivePairs(firsts.size(), worth.length, sets);
+                DriveRoom.Beside beside) {
+            DrivePairs all = new DrivePairs(firsts, worth, sets);
+            Bounder.AliveSets every = new Bounder.AliveSets(sets).fill();
+            all.clear(every);
             Map<LongBuffer, Best> known = new HashMap<>();
             for (int i = 0; i < firsts.size(); i++) {
                 if (SlotTable.has(firstLeft, i)) {
                     long[] row = pairs.row(firsts.candidate(i), Slot.SECOND_DRIVE);
+                    long[] place = beside == null ? null : beside.of(i);
                     boolean m2 = inM2(firsts.candidate(i));
-                    for (boolean secondM2 : new boolean[] {false, true}) {
-                        double gain = firstGain[i] + places.of(m2, secondM2);
-                        long[] going = going(secondLeft, row, secondM2);
-                        for (int k = 0; beside != null && k < going.length; k++) {
-                            going[k] &= beside[i][k];
-                        }
+                    for (int sort = 0; sort < SORTS; sort++) {
+                        boolean secondM2 = sort > 0;
+                        long[] going = going(secondLeft, row, place, secondM2);
                         if (!SlotTable.empty(going)) {
-                            add(
-                                    all,
-                                    i,
-                                    known.computeIfAbsent(LongBuffer.wrap(going), this::best),
-                                    gain);
+                            int at = SORTS * i + sort;
+                            all.gain[at] = firstGain[i] + places.of(m2, secondM2);
+                            all.best[at] =
+                                    known.computeIfAbsent(LongBuffer.wrap(going), this::best);
                         }
                     }
-                    sumUp(all, i);
+                    all.count(every, i);
                 }
             }
             return all;
         }
 
-        /** The second drives of one sort that go with a first one. */
-        private long[] going(long[] left, long[] row, boolean m2) {
+        /** The second drives of one sort that go with a first one and find a place beside it. */
+        private long[] going(long[] left, long[] row, long[] place, boolean m2) {
             long[] going = left.clone();
             for (int k = 0; k < going.length; k++) {
                 going[k] &= m2 ? secondsInM2[k] : ~secondsInM2[k];
                 going[k] &= row == null ? -1 : row[k];
+                going[k] &= place == null ? -1 : place[k];
             }
             return going;
         }
-
-        /** Least price and most net gain of some second drives, by set. */
-        private record Best(long[] minor, double[][] net) {}
 
         private Best best(LongBuffer going) {
             long[] some = going.array();
@@ -120,26 +151,6 @@ final class DrivePairs extends Couple {
                 }
             }
             return best;
-        }
-
-        private void add(DrivePairs all, int i, Best best, double gain) {
-            long[] minor = firsts.candidate(i).minorBySet();
-            for (int s = 0; s < sets; s++) {
-                all.leastWith[i][s] = Math.min(all.leastWith[i][s], minor[s] + best.minor[s]);
-                for (int w = 0; w < worth.length; w++) {
-                    double net = gain - worth[w] * minor[s] + best.net[w][s];
-                    all.netWith[i][w][s] = Math.max(all.netWith[i][w][s], net);
-                }
-            }
-        }
-
-        private void sumUp(DrivePairs all, int i) {
-            for (int s = 0; s < sets; s++) {
-                all.least[s] = Math.min(all.least[s], all.leastWith[i][s]);
-                for (int w = 0; w < worth.length; w++) {
-                    all.net[w][s] = Math.max(all.net[w][s], all.netWith[i][w][s]);
-                }
-            }
         }
     }
 }

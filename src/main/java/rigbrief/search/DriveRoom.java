@@ -1,8 +1,10 @@
 package rigbrief.search;
 
+import java.nio.LongBuffer;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -27,7 +29,24 @@ final class DriveRoom {
     private final SlotTable seconds;
     private final int[] firstSort;
     private final int[] secondSort;
-    private final Map<List<Integer>, long[][]> known = new HashMap<>();
+    private final Map<List<Integer>, Beside> known = new HashMap<>();
+    private final Map<List<LongBuffer>, Beside> different = new HashMap<>();
+
+    /** Second drives that find a place beside first ones; the same object for the same places. */
+    static final class Beside {
+        private final int[] firstSort;
+        private final Map<Integer, long[]> bySort;
+
+        private Beside(int[] firstSort, Map<Integer, long[]> bySort) {
+            this.firstSort = firstSort;
+            this.bySort = bySort;
+        }
+
+        /** Those beside one first drive, by index. */
+        long[] of(int first) {
+            return bySort.get(firstSort[first]);
+        }
+    }
 
     DriveRoom(Problem problem, SlotTable firsts, SlotTable seconds) {
         this.firsts = firsts;
@@ -69,41 +88,40 @@ final class DriveRoom {
         return true;
     }
 
-    /** The second drives that find a place beside each first one, by index. */
-    long[][] beside(Unfinished it) {
+    /** The second drives that find a place beside each first one. */
+    Beside beside(Unfinished it) {
         List<Integer> key = new ArrayList<>();
         for (Slot slot : DECIDED) {
             key.add(it.choices()[slot.ordinal()].index());
         }
-        long[][] found = known.get(key);
+        Beside found = known.get(key);
         if (found == null) {
-            found = compute(it);
+            Map<Integer, long[]> bySort = compute(it);
+            List<LongBuffer> rows = bySort.values().stream().map(LongBuffer::wrap).toList();
+            found = different.computeIfAbsent(rows, any -> new Beside(firstSort, bySort));
             known.put(key, found);
         }
         return found;
     }
 
-    private long[][] compute(Unfinished it) {
-        long[][] beside = new long[firsts.size()][];
+    private Map<Integer, long[]> compute(Unfinished it) {
+        Map<Integer, long[]> bySort = new LinkedHashMap<>();
         for (int i = 0; i < firsts.size(); i++) {
             if (firstSort[i] == i) {
-                beside[i] = new long[(seconds.size() + 63) / 64];
+                long[] row = new long[(seconds.size() + 63) / 64];
                 it.decide(firsts.candidate(i));
                 for (int j = 0; j < seconds.size(); j++) {
                     int like = secondSort[j];
                     boolean fits =
-                            like < j
-                                    ? SlotTable.has(beside[i], like)
-                                    : fits(it, seconds.candidate(j));
-                    beside[i][j >> 6] |= fits ? 1L << j : 0;
+                            like < j ? SlotTable.has(row, like) : fits(it, seconds.candidate(j));
+                    row[j >> 6] |= fits ? 1L << j : 0;
                 }
                 it.undo(Slot.SECOND_DRIVE);
-            } else {
-                beside[i] = beside[firstSort[i]];
+                bySort.put(i, row);
             }
         }
         it.undo(Slot.DRIVE);
-        return beside;
+        return bySort;
     }
 
     private boolean fits(Unfinished it, Candidate second) {

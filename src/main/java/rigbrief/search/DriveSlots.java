@@ -1,6 +1,6 @@
 package rigbrief.search;
 
-import java.util.ArrayList;
+import java.nio.LongBuffer;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
@@ -95,7 +95,7 @@ final class DriveSlots {
         if (!now || !DriveRoom.decided(unfinished)) {
             return true;
         }
-        long[][] beside = driveRoom.beside(unfinished);
+        DriveRoom.Beside beside = driveRoom.beside(unfinished);
         long[] seconds = slots.domain(level + 1, secondDrive);
         long[] reached = new long[seconds.length];
         boolean left =
@@ -104,9 +104,10 @@ final class DriveSlots {
                         firstDrive,
                         i -> {
                             long[] row = slots.pairs().row(firsts.candidate(i), Slot.SECOND_DRIVE);
+                            long[] place = beside.of(i);
                             boolean any = false;
                             for (int k = 0; k < seconds.length; k++) {
-                                long with = seconds[k] & beside[i][k] & (row == null ? -1 : row[k]);
+                                long with = seconds[k] & place[k] & (row == null ? -1 : row[k]);
                                 reached[k] |= with;
                                 any |= with != 0;
                             }
@@ -116,30 +117,19 @@ final class DriveSlots {
     }
 
     /** What is known of both drives depends on what is left of them, and on places on the board. */
-    private record DrivesKey(List<Long> left, int places, List<Long> beside) {}
+    private record DrivesKey(
+            LongBuffer firstLeft, LongBuffer secondLeft, int places, DriveRoom.Beside beside) {}
 
     /** Both drives as far as a level knows. */
     private DrivePairs drives(int level, Unfinished unfinished) {
-        List<Long> left = new ArrayList<>();
-        for (int slot : bothDrives) {
-            for (long word : slots.domain(level, slot)) {
-                left.add(word);
-            }
-        }
-        long[][] beside = DriveRoom.decided(unfinished) ? driveRoom.beside(unfinished) : null;
-        List<Long> besideEach = new ArrayList<>();
-        for (int i = 0; beside != null && i < beside.length; i++) {
-            if (SlotTable.has(slots.domain(level, firstDrive), i)) {
-                for (long word : beside[i]) {
-                    besideEach.add(word);
-                }
-            }
-        }
+        DriveRoom.Beside beside =
+                DriveRoom.decided(unfinished) ? driveRoom.beside(unfinished) : null;
         boolean placed = slots.points() && unfinished.has(Slot.BOARD);
         int places = placed ? outlook.room().m2Places(unfinished) : NO_PLACES;
         return drivesKnown(unfinished)
                 .computeIfAbsent(
-                        new DrivesKey(left, places, besideEach),
+                        new DrivesKey(
+                                left(level, firstDrive), left(level, secondDrive), places, beside),
                         any ->
                                 drives(
                                         level,
@@ -152,6 +142,10 @@ final class DriveSlots {
                                         beside));
     }
 
+    private LongBuffer left(int level, int slot) {
+        return LongBuffer.wrap(slots.domain(level, slot).clone());
+    }
+
     /** What is known of both drives beside a pair. */
     private Map<DrivesKey, DrivePairs> drivesKnown(Unfinished unfinished) {
         if (drivesKnown.size() > MOST_KNOWN) {
@@ -161,7 +155,7 @@ final class DriveSlots {
                 outlook.drivesMatter() ? unfinished.pair() : null, any -> new HashMap<>());
     }
 
-    private DrivePairs drives(int level, DrivePairs.PlacesLoss places, long[][] beside) {
+    private DrivePairs drives(int level, DrivePairs.PlacesLoss places, DriveRoom.Beside beside) {
         double[] beyond = slots.besidePair(firstDrive);
         double[] gain = new double[firsts.size()];
         for (int i = 0; i < gain.length; i++) {

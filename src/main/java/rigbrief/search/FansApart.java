@@ -14,12 +14,14 @@ final class FansApart {
     private double noneGain;
     private final long[] least;
     private final double[][] net;
+    private final double[][] netOrNone;
 
     FansApart(SlotTable fans, double[] worth, int sets) {
         this.fans = fans;
         this.worth = worth;
         this.least = new long[sets];
         this.net = new double[worth.length][sets];
+        this.netOrNone = new double[worth.length][sets];
         int index = -1;
         for (int i = 0; i < fans.size(); i++) {
             index = fans.candidate(i).none() ? i : index;
@@ -47,31 +49,25 @@ final class FansApart {
         return net[w];
     }
 
+    /** The same or none at all, whichever is more. */
+    double[] netOrNone(int w) {
+        return netOrNone[w];
+    }
+
     /** Fans that are left of an open slot. */
     void take(Bounder.AliveSets alive, long[] left) {
         noneLeft = none >= 0 && SlotTable.has(left, none);
         noneGain = noneLeft ? fans.openGain(none) : 0;
-        clear(alive);
-        for (int i = 0; i < fans.size(); i++) {
-            if (i != none && SlotTable.has(left, i)) {
-                long[] minor = fans.candidate(i).minorBySet();
-                for (int k = 0; k < alive.count(); k++) {
-                    int s = alive.get(k);
-                    least[s] = Math.min(least[s], minor[s]);
-                    for (int w = 0; w < worth.length; w++) {
-                        net[w][s] = Math.max(net[w][s], fans.openGain(i) - worth[w] * minor[s]);
-                    }
-                }
-            }
+        long[] some = left.clone();
+        if (noneLeft) {
+            some[none >> 6] &= ~(1L << none);
         }
-    }
-
-    private void clear(Bounder.AliveSets alive) {
         for (int k = 0; k < alive.count(); k++) {
             int s = alive.get(k);
-            least[s] = Pricing.notToBeHad();
-            for (double[] bySet : net) {
-                bySet[s] = Double.NEGATIVE_INFINITY;
+            least[s] = Math.min(Pricing.notToBeHad(), fans.leastMinor(some, s));
+            for (int w = 0; w < worth.length; w++) {
+                net[w][s] = fans.mostNet(some, s, w);
+                netOrNone[w][s] = noneLeft ? Math.max(noneGain, net[w][s]) : net[w][s];
             }
         }
     }

@@ -5,7 +5,7 @@ package rigbrief.search;
  * and a rate of memory leave to case and cooler is known by class, so that no supply needs to be
  * tried for it.
  */
-final class Feeds extends Couple {
+final class Feeds extends KeptCouple {
     /** Stands for a kit that no board takes. */
     static final int NO_CLASS = -1;
 
@@ -65,25 +65,36 @@ final class Feeds extends Couple {
                 }
             }
         }
-        clear(least, net);
+        clear(alive, suppliesLeft);
         for (int i = 0; i < supplies.size(); i++) {
             if (SlotTable.has(suppliesLeft, i)) {
                 int g = known.supplyClass()[i];
-                clear(leastWith[i], netWith[i]);
-                add(
-                        alive,
-                        supplies.candidate(i).minorBySet(),
-                        supplyGain[i],
-                        leastBelow[g],
-                        netBelow[g],
-                        leastWith[i],
-                        netWith[i]);
-                count(alive, i);
+                take(alive, i, supplyGain[i], leastBelow[g], netBelow[g]);
             }
         }
     }
 
-    /** Offers one candidate on top of what is below it. */
+    /** Takes in a supply on top of what is below it. */
+    private void take(
+            Bounder.AliveSets alive,
+            int supply,
+            double gain,
+            long[] leastBelow,
+            double[][] netBelow) {
+        long[] minor = supplies.candidate(supply).minorBySet();
+        for (int k = 0; k < alive.count(); k++) {
+            int s = alive.get(k);
+            if (leastBelow[s] != Long.MAX_VALUE) {
+                leastWith(supply, k, minor[s] + leastBelow[s]);
+            }
+            for (int w = 0; w < worth.length; w++) {
+                netWith(supply, w, k, gain - worth[w] * minor[s] + netBelow[w][s]);
+            }
+        }
+        count(alive, supply);
+    }
+
+    /** Offers a kit on top of what is below it. */
     private void add(
             Bounder.AliveSets alive,
             long[] minor,

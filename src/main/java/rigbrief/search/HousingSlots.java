@@ -36,6 +36,7 @@ final class HousingSlots {
     private final SlotTable coolers;
     private final FansApart fans;
     private final Coolings coolings;
+    private final Coolings inACase;
     private final Shelters[] shelters = new Shelters[Rounds.MOST];
     private final Housings housings;
     private final Feeds feedsBesidePair;
@@ -51,6 +52,7 @@ final class HousingSlots {
     private final double[] caseMost;
     private final double[] coolerMost;
     private int kit;
+    private long tried;
 
     HousingSlots(OpenSlots slots, Problem problem, List<Slot> order, Rounds rounds) {
         this.slots = slots;
@@ -76,6 +78,7 @@ final class HousingSlots {
         int sets = slots.sets();
         this.fans = new FansApart(slots.table(fansLevel), worth, sets);
         this.coolings = new Coolings(coolers, worth, sets, fans);
+        this.inACase = new Coolings(coolers, worth, sets, fans);
         for (int round = 0; round < Rounds.MOST; round++) {
             shelters[round] = shelters();
         }
@@ -93,7 +96,12 @@ final class HousingSlots {
     }
 
     private Shelters shelters() {
-        return new Shelters(cases, coolers, slots.pairs(), slots.worth(), slots.sets(), fans);
+        return new Shelters(cases, coolers, slots.pairs(), slots.worth(), slots.sets(), inACase);
+    }
+
+    /** Cases and coolers tried with each other so far. */
+    long tried() {
+        return tried;
     }
 
     /** Levels of the slots that {@link #couple} couples at a level; empty for none. */
@@ -217,6 +225,7 @@ final class HousingSlots {
                 bestLevel[i] = outlook.sound().leastLevelInCase(unfinished, cases.candidate(i));
             }
         }
+        tried += cases.size() + coolers.size();
         double[] openLevel = new double[coolers.size()];
         for (int k = 0; k < coolers.size(); k++) {
             openLevel[k] =
@@ -278,6 +287,7 @@ final class HousingSlots {
                             return inside;
                         });
                 unfinished.undo(Slot.CASE);
+                tried += cases.size() + at.tried();
                 leastOf[g][r] = new long[slots.sets()];
                 netOf[g][r] = new double[slots.worth().length][slots.sets()];
                 Couple.clear(leastOf[g][r], netOf[g][r]);
@@ -320,7 +330,7 @@ final class HousingSlots {
     private boolean reckonCoolings(int level, Unfinished unfinished) {
         Bounder.AliveSets left = slots.kept(level + 1);
         fans.take(left, slots.domain(level + 1, fansLevel));
-        coolings.begin(left);
+        coolings.begin(left, slots.domain(level + 1, coolerLevel));
         return slots.keep(
                 level + 1,
                 coolerLevel,
@@ -425,6 +435,7 @@ final class HousingSlots {
                             return inside;
                         });
         unfinished.undo(Slot.CASE);
+        tried += cases.size() + shelters.tried();
         return out;
     }
 }

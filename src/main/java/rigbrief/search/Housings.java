@@ -10,7 +10,7 @@ import java.util.function.Supplier;
  * Memory with case and cooler: the rate of memory sets how hard processor and card work, and with
  * it what case and cooler have to carry off. Kits of one rate share their cases and coolers.
  */
-final class Housings extends Couple {
+final class Housings extends KeptCouple {
     /** Cases with coolers at one memory rate. */
     interface AtRate {
         /** Fills them; what is left of the cases is narrowed to those that will do. */
@@ -59,7 +59,7 @@ final class Housings extends Couple {
             double[] gain,
             long[] caseLeft,
             AtRate atRate) {
-        clear(alive);
+        clear(alive, kitsLeft);
         Map<Integer, Integer> byRate = new HashMap<>();
         boolean out = false;
         for (int m = 0; m < kits.size(); m++) {
@@ -96,9 +96,9 @@ final class Housings extends Couple {
         long[] minor = kits.candidate(m).minorBySet();
         for (int k = 0; k < alive.count(); k++) {
             int s = alive.get(k);
-            leastWith[m][s] = minor[s] + at.least(s);
+            leastWith(m, k, minor[s] + at.least(s));
             for (int w = 0; w < worth.length; w++) {
-                netWith[m][w][s] = gain - worth[w] * minor[s] + at.net(w, s);
+                netWith(m, w, k, gain - worth[w] * minor[s] + at.net(w, s));
             }
         }
         count(alive, m);

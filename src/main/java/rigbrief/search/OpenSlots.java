@@ -446,23 +446,20 @@ final class OpenSlots {
 
     /** Bounds an open slot anew, now that less is left of it or other losses are known. */
     void refresh(int level, int open) {
-        if (losses(level, open) != null) {
-            refreshWithLosses(level, open);
-            return;
-        }
         long[] domain = domains[level][open];
+        double[] losses = losses(level, open);
         Bounder.AliveSets left = before(level);
         for (int i = 0; i < left.count(); i++) {
             int s = left.get(i);
             least[level][open][s] = tables[open].leastMinor(domain, s);
             for (int w = 0; w < worth.length; w++) {
-                net[level][open][w][s] = tables[open].mostNet(domain, s, w);
+                net[level][open][w][s] = tables[open].mostNet(domain, s, w, losses);
             }
         }
     }
 
     /** What the candidates of an open slot lose as far as a level knows; null when nothing. */
-    private double[] losses(int level, int open) {
+    double[] losses(int level, int open) {
         int round = objective.perPoint() > 0 ? rounds.seen(level, open) : -1;
         return round >= 0 ? reckoned[open][round] : level >= PAIR ? besidePair[open] : null;
     }
@@ -473,32 +470,6 @@ final class OpenSlots {
         return losses == null
                 ? tables[open].openGain(index)
                 : tables[open].gain(index) + losses[index];
-    }
-
-    private void refreshWithLosses(int level, int open) {
-        long[] domain = domains[level][open];
-        double[] losses = losses(level, open);
-        Bounder.AliveSets left = before(level);
-        for (int k = 0; k < left.count(); k++) {
-            int s = left.get(k);
-            least[level][open][s] = tables[open].leastMinor(domain, s);
-            for (int w = 0; w < worth.length; w++) {
-                net[level][open][w][s] = Double.NEGATIVE_INFINITY;
-            }
-        }
-        for (int i = 0; i < tables[open].size(); i++) {
-            if (SlotTable.has(domain, i)) {
-                long[] minor = tables[open].candidate(i).minorBySet();
-                double gain = tables[open].gain(i) + losses[i];
-                for (int w = 0; w < worth.length; w++) {
-                    double[] bySet = net[level][open][w];
-                    for (int k = 0; k < left.count(); k++) {
-                        int s = left.get(k);
-                        bySet[s] = Math.max(bySet[s], gain - worth[w] * minor[s]);
-                    }
-                }
-            }
-        }
     }
 
     /** Forgets what the candidates lose beside a processor and a card. */
@@ -518,7 +489,7 @@ final class OpenSlots {
         for (Slot slot : LOSING) {
             int open = levelOf(slot);
             besidePair[open] = outlook.lossesBesidePair(slot, unfinished);
-            refreshWithLosses(PAIR, open);
+            refresh(PAIR, open);
         }
         if (outlook.drivesMatter() && drives.couple(PAIR) != null) {
             drives.know(PAIR, unfinished);
@@ -541,6 +512,11 @@ final class OpenSlots {
         }
         housing.board(level);
         return drives.reckon(level, unfinished);
+    }
+
+    /** Cases and coolers tried with each other so far. */
+    long tried() {
+        return housing.tried();
     }
 
     /** As {@link HousingSlots#besidePair}. */

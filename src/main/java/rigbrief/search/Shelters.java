@@ -11,7 +11,7 @@ import rigbrief.part.Slot;
  * <p>Levels are costly, so a case is looked into only where its bound could pass what is found, and
  * a cooler likewise. Mutable: filled anew whenever what it depends on is decided anew.
  */
-final class Shelters extends Couple {
+final class Shelters extends KeptCouple {
     /** Goes into a case, and out of it. */
     interface Door {
         Coolings.Inside into(int pcCase);
@@ -23,6 +23,7 @@ final class Shelters extends Couple {
     private final double[] worth;
     private final Integer[] coolersByPrice;
     private final Coolings inside;
+    private long tried;
 
     Shelters(
             SlotTable cases,
@@ -30,7 +31,7 @@ final class Shelters extends Couple {
             PairTable pairs,
             double[] worth,
             int sets,
-            FansApart fans) {
+            Coolings inside) {
         super(cases.size(), worth.length, sets);
         this.cases = cases;
         this.coolers = coolers;
@@ -42,7 +43,7 @@ final class Shelters extends Couple {
                 coolersByPrice,
                 Comparator.comparingLong(
                         i -> Arrays.stream(coolers.candidate(i).minorBySet()).min().orElse(0)));
-        this.inside = new Coolings(coolers, worth, sets, fans);
+        this.inside = inside;
     }
 
     /**
@@ -68,7 +69,7 @@ final class Shelters extends Couple {
             long[] leastApart,
             double[][] netApart,
             Door door) {
-        clear(alive);
+        clear(alive, caseLeft);
         Integer[] order =
                 IntStream.range(0, cases.size())
                         .filter(c -> SlotTable.has(caseLeft, c))
@@ -81,9 +82,10 @@ final class Shelters extends Couple {
             int s = alive.get(0);
             Arrays.sort(
                     order,
-                    Comparator.<Integer>comparingDouble(c -> -netWith[c][0][s])
-                            .thenComparingLong(c -> leastWith[c][s]));
+                    Comparator.<Integer>comparingDouble(c -> -netWith(c, 0, s))
+                            .thenComparingLong(c -> leastWith(c, s)));
         }
+        tried = 0;
         boolean out = false;
         for (int c : order) {
             if (passes(alive, c)) {
@@ -99,15 +101,20 @@ final class Shelters extends Couple {
         return out;
     }
 
+    /** How many coolers were tried when it was last filled. */
+    long tried() {
+        return tried;
+    }
+
     /** A case with the best of all coolers for each figure. */
     private void apart(
             Bounder.AliveSets alive, int c, double most, long[] leastApart, double[][] netApart) {
         long[] minor = cases.candidate(c).minorBySet();
         for (int k = 0; k < alive.count(); k++) {
             int s = alive.get(k);
-            leastWith[c][s] = minor[s] + leastApart[s];
+            leastWith(c, k, minor[s] + leastApart[s]);
             for (int w = 0; w < worth.length; w++) {
-                netWith[c][w][s] = most - worth[w] * minor[s] + netApart[w][s];
+                netWith(c, w, k, most - worth[w] * minor[s] + netApart[w][s]);
             }
         }
     }
@@ -116,11 +123,11 @@ final class Shelters extends Couple {
     private boolean passes(Bounder.AliveSets alive, int c) {
         for (int k = 0; k < alive.count(); k++) {
             int s = alive.get(k);
-            if (leastWith[c][s] < least[s]) {
+            if (leastWith(c, s) < least[s]) {
                 return true;
             }
             for (int w = 0; w < worth.length; w++) {
-                if (netWith[c][w][s] > net[w][s]) {
+                if (netWith(c, w, s) > net[w][s]) {
                     return true;
                 }
             }
@@ -142,6 +149,7 @@ final class Shelters extends Couple {
         boolean any = false;
         for (int k : coolersByPrice) {
             boolean fits = SlotTable.has(coolerLeft, k) && (row == null || SlotTable.has(row, k));
+            tried++;
             if (fits && mostOf[k] != Double.NEGATIVE_INFINITY) {
                 double most = coolers.gain(k) + Math.min(best, mostOf[k]);
                 if (!any || inside.couldPass(alive, k, most)) {
@@ -152,9 +160,9 @@ final class Shelters extends Couple {
         long[] minor = cases.candidate(c).minorBySet();
         for (int k = 0; any && k < alive.count(); k++) {
             int s = alive.get(k);
-            leastWith[c][s] = minor[s] + inside.least(s);
+            leastWith(c, k, minor[s] + inside.least(s));
             for (int w = 0; w < worth.length; w++) {
-                netWith[c][w][s] = alone - worth[w] * minor[s] + inside.net(w, s);
+                netWith(c, w, k, alone - worth[w] * minor[s] + inside.net(w, s));
             }
         }
         return any;

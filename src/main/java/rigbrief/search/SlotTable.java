@@ -120,6 +120,28 @@ final class SlotTable {
         return Double.NEGATIVE_INFINITY;
     }
 
+    /**
+     * The same with what is known to be lost by now, by index: no less than is lost while the slot
+     * is open. Null for that.
+     */
+    double mostNet(long[] domain, int set, int w, double[] losses) {
+        if (losses == null) {
+            return mostNet(domain, set, w);
+        }
+        double most = Double.NEGATIVE_INFINITY;
+        for (int i : byNet[w][set]) {
+            if (has(domain, i)) {
+                double price = worth[w] * candidates[i].minorBySet()[set];
+                // Sorted by what is gained while the slot is open: none behind can be better.
+                if (openGain[i] - price <= most) {
+                    return most;
+                }
+                most = Math.max(most, gain[i] + losses[i] - price);
+            }
+        }
+        return most;
+    }
+
     static boolean has(long[] domain, int index) {
         return (domain[index >> 6] >> index & 1) == 1;
     }

@@ -1,0 +1,125 @@
+package rigbrief.search;
+
+import java.util.function.BooleanSupplier;
+
+/**
+ * How much of a search's allowance is used up.
+ *
+ * <p>A step counts 1. Among few candidates that is fair; in a large catalogue a look at a pair and
+ * a step that pairs cases with coolers go through thousands of them, so there both count more, or a
+ * search of so many steps would not end. Depends on what was done alone, never on a clock. Mutable.
+ */
+final class Effort {
+    /**
+     * What each look at a pair counts for each thousand candidates, by how close it is; what the
+     * last one tries counts by itself.
+     */
+    private static final int[] LOOK = {0, 0, 1, 2, 4};
+
+    private static final int CANDIDATES = 1_000;
+
+    /** Cases and coolers tried for one step's worth. */
+    private static final int TRIES = 500;
+
+    /** After so much it is asked whether to stop. */
+    private static final int ASKED_EVERY = 256;
+
+    /** What a last look is worth for that among few candidates, where it doesn't count. */
+    private static final int LAST_LOOK = 16;
+
+    private final double thousands;
+    private final boolean counted;
+    private final BooleanSupplier stop;
+    private long used;
+    private long limit;
+    private long sinceAsked;
+    private long tries;
+    private long triesLeft;
+    private boolean stopped;
+
+    /**
+     * Nothing used.
+     *
+     * @param candidates number of candidates in all slots
+     * @param limit how much there is to use
+     * @param stop asked now and then; true ends the search
+     */
+    Effort(int candidates, long limit, BooleanSupplier stop) {
+        this((double) candidates / CANDIDATES, candidates >= CANDIDATES, limit, stop);
+    }
+
+    private Effort(double thousands, boolean counted, long limit, BooleanSupplier stop) {
+        this.thousands = thousands;
+        this.counted = counted;
+        this.limit = limit;
+        this.stop = stop;
+    }
+
+    /** The same allowance, but looks count as among a thousand candidates. */
+    Effort countingLooks() {
+        return new Effort(1, true, limit, stop);
+    }
+
+    long used() {
+        return used;
+    }
+
+    long limit() {
+        return limit;
+    }
+
+    /** From now on it ends at so much. */
+    void limit(long newLimit) {
+        limit = newLimit;
+        stopped = false;
+    }
+
+    /** Counts a step. */
+    void step() {
+        add(1);
+    }
+
+    /** Counts a look at a pair. */
+    void look(int closeness) {
+        if (counted) {
+            add(Math.round(LOOK[closeness] * thousands));
+        } else if (closeness == LOOK.length - 1) {
+            sinceAsked += LAST_LOOK;
+        }
+    }
+
+    /**
+     * Counts cases and coolers tried.
+     *
+     * @param all how many since the search began
+     */
+    void tried(long all) {
+        triesLeft += all - tries;
+        tries = all;
+        if (counted) {
+            add(triesLeft / TRIES);
+        } else {
+            sinceAsked += triesLeft / TRIES;
+        }
+        triesLeft %= TRIES;
+    }
+
+    private void add(long more) {
+        used += more;
+        sinceAsked += more;
+    }
+
+    /** Whether it is used up, or somebody wants the search to stop. */
+    boolean over() {
+        if (sinceAsked >= ASKED_EVERY) {
+            sinceAsked = 0;
+            stopped |= stop.getAsBoolean();
+        }
+        return stopped || used >= limit;
+    }
+
+    /** Whether somebody wanted the search to stop. */
+    boolean stopped() {
+        return stopped;
+    }
+}
