@@ -63,6 +63,30 @@ final class DrivePairs extends Couple {
         return most - worth[w] * firsts.candidate(first).minorBySet()[set];
     }
 
+    /** Counts a first drive, as {@link #count} would. */
+    private void take(int first) {
+        long[] minor = firsts.candidate(first).minorBySet();
+        for (int i = SORTS * first; i < SORTS * (first + 1); i++) {
+            if (best[i] == null) {
+                continue;
+            }
+            long[] minorOf = best[i].minor;
+            for (int s = 0; s < least.length; s++) {
+                least[s] = Math.min(least[s], minor[s] + minorOf[s]);
+            }
+            for (int w = 0; w < worth.length; w++) {
+                double[] netOf = best[i].net[w];
+                double[] most = net[w];
+                for (int s = 0; s < most.length; s++) {
+                    double with = gain[i] + netOf[s] - worth[w] * minor[s];
+                    if (with > most[s]) {
+                        most[s] = with;
+                    }
+                }
+            }
+        }
+    }
+
     /** Bounds pairs of drives out of what is left of both slots. */
     static final class Bounds {
         private final SlotTable firsts;
@@ -106,8 +130,7 @@ final class DrivePairs extends Couple {
                 PlacesLoss places,
                 DriveRoom.Beside beside) {
             DrivePairs all = new DrivePairs(firsts, worth, sets);
-            Bounder.AliveSets every = new Bounder.AliveSets(sets).fill();
-            all.clear(every);
+            clear(all.least, all.net);
             Map<LongBuffer, Best> known = new HashMap<>();
             for (int i = 0; i < firsts.size(); i++) {
                 if (SlotTable.has(firstLeft, i)) {
@@ -124,7 +147,7 @@ final class DrivePairs extends Couple {
                                     known.computeIfAbsent(LongBuffer.wrap(going), this::best);
                         }
                     }
-                    all.count(every, i);
+                    all.take(i);
                 }
             }
             return all;

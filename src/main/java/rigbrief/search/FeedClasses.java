@@ -12,22 +12,21 @@ import rigbrief.part.Processor;
 import rigbrief.part.Slot;
 import rigbrief.part.Supply;
 
-/** Sorts the supplies beside a pair by their sound and the kits by the least rate on any board. */
+/** Sorts the kits beside a pair by the least rate on any board; what is left of the supplies. */
 final class FeedClasses {
     /** More would bound closer and take longer than that saves. Measured. */
-    private static final int SUPPLY_CLASSES = 1;
-
     private static final int KIT_CLASSES = 3;
 
-    private final int[] supplyClass;
-    private final List<Supply> quietest = new ArrayList<>();
-    private final List<Supply> loudest = new ArrayList<>();
-    private final int[] kitClass;
+    private final Supply quietest;
+    private final Supply loudest;
+    private final long[][] kits;
     private final List<Foresight.Rates> rates;
 
-    private FeedClasses(int[] supplyClass, int[] kitClass, List<Foresight.Rates> rates) {
-        this.supplyClass = supplyClass;
-        this.kitClass = kitClass;
+    private FeedClasses(
+            Supply quietest, Supply loudest, long[][] kits, List<Foresight.Rates> rates) {
+        this.quietest = quietest;
+        this.loudest = loudest;
+        this.kits = kits;
         this.rates = rates;
     }
 
@@ -56,7 +55,7 @@ final class FeedClasses {
             least[r] = sorted.get(r * sorted.size() / classes);
         }
         int[] kitClass = new int[kits.size()];
-        Arrays.fill(kitClass, Feeds.NO_CLASS);
+        Arrays.fill(kitClass, -1);
         for (int m = 0; m < rates.length; m++) {
             for (int r = 0; r < classes; r++) {
                 kitClass[m] = rates[m] >= least[r] ? r : kitClass[m];
@@ -70,9 +69,14 @@ final class FeedClasses {
             }
             ranges.add(new Foresight.Rates(least[r], highest));
         }
-        FeedClasses made = new FeedClasses(new int[supplies.size()], kitClass, ranges);
-        made.sortSupplies(it.pair(), sound, supplies, suppliesLeft);
-        return made;
+        long[][] byClass = new long[classes][kitsLeft.length];
+        for (int m = 0; m < rates.length; m++) {
+            if (kitClass[m] >= 0) {
+                byClass[kitClass[m]][m >> 6] |= 1L << m;
+            }
+        }
+        List<Supply> bySound = bySound(it.pair(), sound, supplies, suppliesLeft);
+        return new FeedClasses(bySound.get(0), bySound.get(bySound.size() - 1), byClass, ranges);
     }
 
     /** The least rate of each kit on any board that is left, in MT/s; 0 where none takes it. */
@@ -105,53 +109,21 @@ final class FeedClasses {
         return rates;
     }
 
-    private void sortSupplies(
+    private static List<Supply> bySound(
             Outlook.Pair pair, SoundOutlook sound, SlotTable supplies, long[] left) {
-        List<Integer> sorted = new ArrayList<>();
-        double[] dba = new double[supplies.size()];
+        List<Supply> sorted = new ArrayList<>();
         for (int i = 0; i < supplies.size(); i++) {
             if (SlotTable.has(left, i)) {
-                dba[i] = sound.supplyDba(pair, supply(supplies, i));
-                sorted.add(i);
+                sorted.add((Supply) supplies.candidate(i).partOrNull());
             }
         }
-        sorted.sort(Comparator.<Integer>comparingDouble(i -> dba[i]).thenComparingInt(i -> i));
-        double from = dba[sorted.get(0)];
-        double width = (dba[sorted.get(sorted.size() - 1)] - from) / SUPPLY_CLASSES;
-        int before = -1;
-        for (int i : sorted) {
-            int third =
-                    width <= 0
-                            ? 0
-                            : (int)
-                                    Math.min(
-                                            SUPPLY_CLASSES - 1,
-                                            Math.floor((dba[i] - from) / width));
-            if (third != before) {
-                quietest.add(supply(supplies, i));
-                loudest.add(supply(supplies, i));
-                before = third;
-            }
-            loudest.set(loudest.size() - 1, supply(supplies, i));
-            supplyClass[i] = quietest.size() - 1;
-        }
+        sorted.sort(Comparator.comparingDouble(supply -> sound.supplyDba(pair, supply)));
+        return sorted;
     }
 
-    private static Supply supply(SlotTable supplies, int index) {
-        return (Supply) supplies.candidate(index).partOrNull();
-    }
-
-    int[] supplyClass() {
-        return supplyClass;
-    }
-
-    int[] kitClass() {
-        return kitClass;
-    }
-
-    /** Number of supply classes. */
-    int supplyClasses() {
-        return quietest.size();
+    /** Kits of each class, as domains. */
+    long[][] kits() {
+        return kits;
     }
 
     /** Rates of each kit class. */
@@ -159,11 +131,13 @@ final class FeedClasses {
         return rates;
     }
 
-    Supply quietest(int supplyClass) {
-        return quietest.get(supplyClass);
+    /** The supply that sounds least beside the pair. */
+    Supply quietest() {
+        return quietest;
     }
 
-    Supply loudest(int supplyClass) {
-        return loudest.get(supplyClass);
+    /** The supply that sounds most beside the pair. */
+    Supply loudest() {
+        return loudest;
     }
 }

@@ -46,7 +46,6 @@ final class HousingSlots {
     private final long[] leastInside;
     private final double[][] netInside;
     private final int[] rate;
-    private final double[] supplyGain;
     private final double[] kitGain;
     private final double[] caseAlone;
     private final double[] caseMost;
@@ -88,7 +87,6 @@ final class HousingSlots {
         this.leastInside = new long[sets];
         this.netInside = new double[worth.length][sets];
         this.rate = new int[kits.size()];
-        this.supplyGain = new double[supplies.size()];
         this.kitGain = new double[kits.size()];
         this.caseAlone = new double[cases.size()];
         this.caseMost = new double[cases.size()];
@@ -188,22 +186,14 @@ final class HousingSlots {
     }
 
     private void fillFeeds(int level, Feeds into) {
-        for (int i = 0; i < supplyGain.length; i++) {
-            supplyGain[i] = slots.openGain(level, supplyLevel, i);
-        }
-        for (int m = 0; m < kitGain.length; m++) {
-            kitGain[m] = slots.openGain(level, memoryLevel, m);
-        }
-        into.fill(
-                slots.kept(level),
-                feeds,
-                slots.domain(level, supplyLevel),
-                supplyGain,
-                slots.domain(level, memoryLevel),
-                kitGain);
+        into.fill(slots.kept(level), feeds, left(level, supplyLevel), left(level, memoryLevel));
     }
 
-    /** Cases, coolers and fans by classes of supplies and kits, over all supplier sets. */
+    private Feeds.Left left(int level, int open) {
+        return new Feeds.Left(slots.domain(level, open), slots.losses(level, open));
+    }
+
+    /** Cases, coolers and fans by classes of kits, over all supplier sets that are alive. */
     private Feeds.Known feeds(Unfinished unfinished) {
         FeedClasses classes =
                 FeedClasses.of(
@@ -215,9 +205,6 @@ final class HousingSlots {
                         slots.domain(PAIR, memoryLevel),
                         slots.table(PAIR),
                         slots.domain(PAIR, PAIR));
-        int rates = classes.rates().size();
-        long[][][] leastOf = new long[classes.supplyClasses()][rates][];
-        double[][][][] netOf = new double[classes.supplyClasses()][rates][][];
         double[] bestLevel = new double[cases.size()];
         for (int i = 0; i < cases.size(); i++) {
             if (SlotTable.has(slots.domain(PAIR, caseLevel), i)) {
@@ -236,77 +223,73 @@ final class HousingSlots {
         // Sets that can't reach what is known by now never will: they stay without any gain.
         Bounder.AliveSets all = slots.alive(PAIR);
         takeInside(PAIR, all);
+        Beside beside = beside(unfinished, classes.quietest(), classes.loudest());
+        int rates = classes.rates().size();
+        long[][] leastOf = new long[rates][slots.sets()];
+        double[][][] netOf = new double[rates][slots.worth().length][slots.sets()];
         for (int r = 0; r < rates; r++) {
             unfinished.assume(classes.rates().get(r));
-            for (int g = 0; g < classes.supplyClasses(); g++) {
-                Coolings.Inside inside =
-                        between(unfinished, classes.quietest(g), classes.loudest(g));
-                Shelters at = shelters[0];
-                long[] left = slots.domain(PAIR, caseLevel).clone();
-                double[] open =
-                        outlook.losses().open(unfinished, classes.quietest(g), classes.loudest(g));
-                for (int k = 0; k < coolers.size(); k++) {
-                    coolerMost[k] =
-                            outlook.losses()
-                                    .between(
-                                            unfinished,
-                                            openLevel[k],
-                                            classes.quietest(g),
-                                            classes.loudest(g),
-                                            open);
-                }
-                for (int i = 0; i < cases.size(); i++) {
-                    if (SlotTable.has(left, i)) {
-                        unfinished.decide(cases.candidate(i));
-                        caseMost[i] =
-                                caseAlone[i]
-                                        + outlook.losses()
-                                                .between(
-                                                        unfinished,
-                                                        bestLevel[i],
-                                                        classes.quietest(g),
-                                                        classes.loudest(g),
-                                                        open);
-                        if (caseMost[i] == Double.NEGATIVE_INFINITY) {
-                            left[i >> 6] &= ~(1L << i);
-                        }
-                    }
-                }
-                unfinished.undo(Slot.CASE);
-                at.fill(
-                        all,
-                        left,
-                        slots.domain(PAIR, coolerLevel),
-                        caseAlone,
-                        caseMost,
-                        coolerMost,
-                        leastInside,
-                        netInside,
-                        pcCase -> {
-                            unfinished.decide(cases.candidate(pcCase));
-                            return inside;
-                        });
-                unfinished.undo(Slot.CASE);
-                tried += cases.size() + at.tried();
-                leastOf[g][r] = new long[slots.sets()];
-                netOf[g][r] = new double[slots.worth().length][slots.sets()];
-                Couple.clear(leastOf[g][r], netOf[g][r]);
-                for (int k = 0; k < all.count(); k++) {
-                    int s = all.get(k);
-                    leastOf[g][r][s] = at.least(s);
-                    for (int w = 0; w < netInside.length; w++) {
-                        netOf[g][r][w][s] = at.net(w, s);
-                    }
+            shelter(all, beside, openLevel, bestLevel, unfinished);
+            Couple.clear(leastOf[r], netOf[r]);
+            for (int k = 0; k < all.count(); k++) {
+                int s = all.get(k);
+                leastOf[r][s] = shelters[0].least(s);
+                for (int w = 0; w < netInside.length; w++) {
+                    netOf[r][w][s] = shelters[0].net(w, s);
                 }
             }
             unfinished.assume(null);
         }
-        return new Feeds.Known(classes.supplyClass(), classes.kitClass(), leastOf, netOf);
+        return new Feeds.Known(classes.kits(), leastOf, netOf);
     }
 
-    private Coolings.Inside between(Unfinished unfinished, Supply quietest, Supply loudest) {
+    /** Cases with coolers beside a pair and any supply, at the memory rates that are assumed. */
+    private void shelter(
+            Bounder.AliveSets sets,
+            Beside beside,
+            double[] openLevel,
+            double[] bestLevel,
+            Unfinished unfinished) {
+        long[] left = slots.domain(PAIR, caseLevel).clone();
+        for (int k = 0; k < coolers.size(); k++) {
+            coolerMost[k] = beside.loss(openLevel[k]);
+        }
+        for (int i = 0; i < cases.size(); i++) {
+            if (SlotTable.has(left, i)) {
+                unfinished.decide(cases.candidate(i));
+                caseMost[i] = caseAlone[i] + beside.loss(bestLevel[i]);
+                if (caseMost[i] == Double.NEGATIVE_INFINITY) {
+                    left[i >> 6] &= ~(1L << i);
+                }
+            }
+        }
+        unfinished.undo(Slot.CASE);
+        shelters[0].fill(
+                sets,
+                left,
+                slots.domain(PAIR, coolerLevel),
+                caseAlone,
+                caseMost,
+                coolerMost,
+                leastInside,
+                netInside,
+                pcCase -> {
+                    unfinished.decide(cases.candidate(pcCase));
+                    return beside;
+                });
+        unfinished.undo(Slot.CASE);
+        tried += cases.size() + shelters[0].tried();
+    }
+
+    /** What coolers lose beside any of the supplies that are left. */
+    private interface Beside extends Coolings.Inside {
+        /** What a level loses in what is decided of the case. */
+        double loss(double level);
+    }
+
+    private Beside beside(Unfinished unfinished, Supply quietest, Supply loudest) {
         double[] open = outlook.losses().open(unfinished, quietest, loudest);
-        return new Coolings.Inside() {
+        return new Beside() {
             @Override
             public double best(int cooler) {
                 return of(
@@ -320,8 +303,12 @@ final class HousingSlots {
             }
 
             private double of(int cooler, double level) {
-                return outlook.losses().watts(coolers.candidate(cooler))
-                        + outlook.losses().between(unfinished, level, quietest, loudest, open);
+                return outlook.losses().watts(coolers.candidate(cooler)) + loss(level);
+            }
+
+            @Override
+            public double loss(double level) {
+                return outlook.losses().between(unfinished, level, quietest, loudest, open);
             }
         };
     }
