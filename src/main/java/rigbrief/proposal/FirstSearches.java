@@ -20,8 +20,9 @@ import rigbrief.search.TwoStage;
  *
  * @param leastMoney the search for least money
  * @param mostUtility the search for most utility under the ceiling
+ * @param aside the space that least money was searched in, for what else can be searched beside
  */
-record FirstSearches(Certificate leastMoney, Certificate mostUtility) {
+record FirstSearches(Certificate leastMoney, Certificate mostUtility, SearchSpace aside) {
 
     static FirstSearches run(
             Brief brief,
@@ -29,12 +30,10 @@ record FirstSearches(Certificate leastMoney, Certificate mostUtility) {
             SearchSpace space,
             TwoStage thorough,
             TwoStage search) {
+        SearchSpace aside = another(space, brief, catalogue);
         CompletableFuture<Certificate> money =
                 CompletableFuture.supplyAsync(
-                        () -> {
-                            SearchSpace own = another(space, brief, catalogue);
-                            return best(own, brief, thorough, Objective.leastMoney());
-                        },
+                        () -> best(aside, brief, thorough, Objective.leastMoney()),
                         runnable -> {
                             Thread thread = new Thread(runnable, "least-money");
                             thread.setDaemon(true);
@@ -44,7 +43,7 @@ record FirstSearches(Certificate leastMoney, Certificate mostUtility) {
         // reckoned for it once is at hand there.
         Certificate utility = best(space, brief, search, Objective.mostUtility());
         try {
-            return new FirstSearches(rebound(money.join(), space), utility);
+            return new FirstSearches(rebound(money.join(), space), utility, aside);
         } catch (CompletionException failed) {
             if (failed.getCause() instanceof RuntimeException cause) {
                 throw cause;
@@ -68,7 +67,7 @@ record FirstSearches(Certificate leastMoney, Certificate mostUtility) {
     }
 
     /** The same build in another space over the same candidates. */
-    private static Certificate rebound(Certificate certificate, SearchSpace space) {
+    static Certificate rebound(Certificate certificate, SearchSpace space) {
         return certificate.best().isEmpty()
                 ? certificate
                 : certificate.with(space.rebound(certificate.best().get()));

@@ -27,15 +27,25 @@ import rigbrief.wording.Phrase;
 record Overrun(Optional<Certificate> certificate, List<Phrase> remarks) {
     private static final Overrun NONE = new Overrun(Optional.empty(), List.of());
 
-    static Overrun find(SearchSpace space, Brief brief, TwoStage search, Standing full) {
+    /** Most utility with the overrun; empty when the brief allows none. */
+    static Optional<Certificate> search(
+            SearchSpace space, Brief brief, TwoStage search, Standing full) {
         if (brief.overrunBasisPoints() == 0) {
-            return NONE;
+            return Optional.empty();
         }
         long ceiling = brief.ceiling().minorUnits();
         long limit = ceiling + ceiling * brief.overrunBasisPoints() / 10_000;
         Problem stretched = space.within(limit);
-        Certificate over = search.bestFrom(stretched, Objective.mostUtility(), List.of(full));
-        Standing found = over.best().orElse(full);
+        return Optional.of(
+                search.bestFrom(stretched, Objective.mostUtility(), List.of(space.rebound(full))));
+    }
+
+    /** What the best build found with the overrun buys over the one without. */
+    static Overrun of(
+            SearchSpace space, Brief brief, Optional<Certificate> searched, Standing full) {
+        Certificate over = searched.orElse(null);
+        Standing found = over == null ? full : over.best().orElse(full);
+        long ceiling = brief.ceiling().minorUnits();
         List<Phrase> bought = new ArrayList<>(wishes(space, found));
         bought.removeAll(wishes(space, full));
         if (found.totalMinor() <= ceiling || bought.isEmpty()) {

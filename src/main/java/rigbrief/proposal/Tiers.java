@@ -6,12 +6,14 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import rigbrief.audit.Audit;
 import rigbrief.audit.Auditor;
 import rigbrief.brief.Brief;
 import rigbrief.catalogue.Catalogue;
 import rigbrief.part.Slot;
 import rigbrief.proposal.solve.Agreement;
+import rigbrief.proposal.solve.SideBySide;
 import rigbrief.search.Certificate;
 import rigbrief.search.Objective;
 import rigbrief.search.Problem;
@@ -41,6 +43,7 @@ final class Tiers {
     private final Brief brief;
     private final Catalogue catalogue;
     private final SearchSpace space;
+    private final SearchSpace aside;
     private final Problem problem;
     private final TwoStage search;
     private final Map<Tier, Certificate> found = new EnumMap<>(Tier.class);
@@ -59,6 +62,7 @@ final class Tiers {
         this.brief = brief;
         this.catalogue = catalogue;
         this.space = space;
+        this.aside = first.aside();
         this.problem = space.within(brief.ceiling().minorUnits());
         this.search = search;
         put(Tier.LEAN, Objective.leastMoney(), first.leastMoney());
@@ -67,9 +71,25 @@ final class Tiers {
 
     Proposals propose(SearchClock clock) {
         share();
-        balance(best(Tier.LEAN), best(Tier.FULL));
+        Standing least = best(Tier.LEAN);
+        Standing most = best(Tier.FULL);
+        List<Supplier<Optional<Certificate>>> searches = new ArrayList<>();
+        searches.add(() -> balanced(least, most));
+        if (brief.overrunBasisPoints() > 0) {
+            searches.add(
+                    () ->
+                            Overrun.search(aside, brief, search, most)
+                                    .map(over -> FirstSearches.rebound(over, space)));
+        }
+        List<Optional<Certificate>> both = SideBySide.map(searches, Supplier::get);
+        both.get(0).ifPresent(it -> put(Tier.BALANCED, balance(least, most), it));
         share();
-        Overrun overrun = Overrun.find(space, brief, search, best(Tier.FULL));
+        Overrun overrun =
+                Overrun.of(
+                        space,
+                        brief,
+                        both.size() > 1 ? both.get(1) : Optional.empty(),
+                        best(Tier.FULL));
         overrun.certificate()
                 .ifPresent(certificate -> put(Tier.FULL, Objective.mostUtility(), certificate));
         List<Proposal> proposals = proposals(overrun);
@@ -108,16 +128,15 @@ final class Tiers {
      * scaled to 0..1. That distance is a weighted difference of utility and money, so the knee is
      * the best build under it, and no front is needed to find it.
      */
-    private void balance(Standing least, Standing most) {
-        long money = most.totalMinor() - least.totalMinor();
-        long points = most.points() - least.points();
-        if (money > 0 && points > 0) {
-            Objective objective = Objective.weighted(money, points);
-            put(
-                    Tier.BALANCED,
-                    objective,
-                    search.bestFrom(problem, objective, List.of(least, most)));
-        }
+    private Optional<Certificate> balanced(Standing least, Standing most) {
+        return most.totalMinor() > least.totalMinor() && most.points() > least.points()
+                ? Optional.of(search.bestFrom(problem, balance(least, most), List.of(least, most)))
+                : Optional.empty();
+    }
+
+    private static Objective balance(Standing least, Standing most) {
+        return Objective.weighted(
+                most.totalMinor() - least.totalMinor(), most.points() - least.points());
     }
 
     private List<Proposal> proposals(Overrun overrun) {
