@@ -77,6 +77,9 @@ final class BestResponse {
         Standing before = best;
         Candidate old = choices[slot.ordinal()];
         for (Candidate candidate : problem.candidates().of(slot)) {
+            if (stop.getAsBoolean()) {
+                break;
+            }
             if (candidate != old && fits(candidate, slot)) {
                 choices[slot.ordinal()] = candidate;
                 take();
@@ -114,8 +117,9 @@ final class BestResponse {
     private boolean fits(Candidate candidate, Slot open) {
         for (Candidate other : choices) {
             if (other.slot() != candidate.slot() && other.slot() != open) {
-                long[] row = table.row(candidate, other.slot());
-                if (row != null && !SlotTable.has(row, other.index())) {
+                // The row of what is chosen serves all candidates; theirs would be one for each.
+                long[] row = table.row(other, candidate.slot());
+                if (row != null && !SlotTable.has(row, candidate.index())) {
                     return false;
                 }
             }
