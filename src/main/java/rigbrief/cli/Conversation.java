@@ -130,7 +130,7 @@ final class Conversation {
     }
 
     private void keep() throws NotWritten {
-        kept.write(interview.answers());
+        kept.write(interview.toKeep());
     }
 
     private Optional<Least> reckoned() {
