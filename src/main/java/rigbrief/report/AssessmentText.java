@@ -248,6 +248,6 @@ final class AssessmentText {
     }
 
     private String money(long minor) {
-        return Money.ofMinor(minor, brief.currency()).plain();
+        return Money.ofMinor(minor, brief.currency()).grouped();
     }
 }

@@ -218,7 +218,7 @@ public final class BudgetText implements Report<Budget> {
                     "Least total: against %s with every must. Utility: of the best build found under the ceiling, by the goals of the brief as it stands, against %s. A star: not proven."
                             .formatted(
                                     budget.musts().best().isPresent()
-                                            ? words.plain(budget.musts().totalMinor())
+                                            ? words.amount(budget.musts().totalMinor())
                                             : "none found",
                                     budget.ceilingSteps().isEmpty()
                                             ? "none"

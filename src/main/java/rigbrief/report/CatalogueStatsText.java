@@ -7,6 +7,7 @@ import rigbrief.catalogue.Capacity;
 import rigbrief.catalogue.FrameRate;
 import rigbrief.catalogue.Workload;
 import rigbrief.pricelist.PriceTrend;
+import rigbrief.quantity.Money;
 import rigbrief.report.CatalogueStats.KindLine;
 import rigbrief.report.CatalogueStats.Prices;
 import rigbrief.report.CatalogueStats.SupplierLine;
@@ -78,8 +79,8 @@ public final class CatalogueStatsText implements Report<CatalogueStats> {
             table.row(
                     move.after().part(),
                     move.after().supplier(),
-                    move.before().price().plain(),
-                    move.after().price().plain(),
+                    move.before().price().grouped(),
+                    move.after().price().grouped(),
                     (move.percent().signum() > 0 ? "+" : "") + move.percent().toPlainString());
         }
         return table;
@@ -109,7 +110,7 @@ public final class CatalogueStatsText implements Report<CatalogueStats> {
     }
 
     private static String price(Optional<Prices> prices, Function<Prices, BigDecimal> which) {
-        return prices.map(which).map(BigDecimal::toPlainString).orElse("-");
+        return prices.map(which).map(Money::grouped).orElse("-");
     }
 
     private static TextTable suppliers(CatalogueStats stats) {
@@ -126,7 +127,7 @@ public final class CatalogueStatsText implements Report<CatalogueStats> {
                     Integer.toString(line.offers()),
                     Integer.toString(line.stale()),
                     Integer.toString(line.soldOut()),
-                    line.supplier().delivery().plain());
+                    line.supplier().delivery().grouped());
         }
         return table;
     }

@@ -99,7 +99,7 @@ final class FrontText {
         for (FrontStep step : shown) {
             table.remarked(
                     before == null ? "" : words.step(before, step),
-                    words.plain(step.totalMinor()),
+                    words.amount(step.totalMinor()),
                     Rounded.print(4, step.utility(), ""),
                     step.gap() == 0
                             ? "-"
@@ -137,7 +137,7 @@ final class FrontText {
             String bought = step.moreMinor() < 0 ? "the last bought " : "the next would buy ";
             table.row(
                     words.more(step.moreMinor()),
-                    words.plain(step.to().totalMinor()),
+                    words.amount(step.to().totalMinor()),
                     BudgetWords.utility(step.gained()),
                     same ? "nothing" : bought + words.step(from, to));
         }
@@ -151,7 +151,7 @@ final class FrontText {
         return "The best build found costs %s, so no ceiling from %s to %s changes it."
                 .formatted(
                         words.money(first.from().totalMinor()),
-                        words.plain(ceiling + first.moreMinor()),
-                        words.plain(ceiling + last.moreMinor()));
+                        words.amount(ceiling + first.moreMinor()),
+                        words.amount(ceiling + last.moreMinor()));
     }
 }

@@ -94,7 +94,7 @@ public final class OrderText implements Report<OrderAnswer> {
         if (line.kept()) {
             return "own";
         }
-        return units.paid().map(Money::plain).orElse("(" + line.unitPrice().plain() + ")");
+        return units.paid().map(Money::grouped).orElse("(" + line.unitPrice().grouped() + ")");
     }
 
     private static void steps(TextPage page, OrderAnswer answer) {
@@ -143,9 +143,9 @@ public final class OrderText implements Report<OrderAnswer> {
                             + (step.units().state() == PartState.FAULTY
                                     ? " (faulty)"
                                     : " (set aside)");
-            case ORDER -> counted + " at " + step.line().unitPrice().plain();
+            case ORDER -> counted + " at " + step.line().unitPrice().grouped();
             case AWAIT -> counted + step.due().map(day -> ", due " + day).orElse("");
-            case CLAIM -> counted + ", " + step.units().paid().orElseThrow().plain() + " each";
+            case CLAIM -> counted + ", " + step.units().paid().orElseThrow().grouped() + " each";
             case CANCEL, FETCH, FIT -> counted;
         };
     }
@@ -153,12 +153,12 @@ public final class OrderText implements Report<OrderAnswer> {
     private static void money(TextPage page, OrderMoney money) {
         String currency = money.planned().currency().getCurrencyCode();
         TextTable table = new TextTable().left("parts alone", PART_COLUMNS).right(currency);
-        table.row("planned", money.planned().plain())
-                .row("to spend: wanted still", money.toSpend().plain())
-                .row("owed: ordered, not paid", money.owed().plain())
-                .row("paid", money.paid().plain())
-                .row("refunded", money.refunded().plain())
-                .row("to come back", money.toComeBack().plain());
+        table.row("planned", money.planned().grouped())
+                .row("to spend: wanted still", money.toSpend().grouped())
+                .row("owed: ordered, not paid", money.owed().grouped())
+                .row("paid", money.paid().grouped())
+                .row("refunded", money.refunded().grouped())
+                .row("to come back", money.toComeBack().grouped());
         page.section("Money").table(table);
     }
 

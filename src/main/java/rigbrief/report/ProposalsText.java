@@ -157,7 +157,7 @@ public final class ProposalsText implements Report<Proposals> {
             List<String> before = List.of();
             for (FrontPoint point : answer.front().subList(0, shown())) {
                 table.row(
-                        Money.ofMinor(point.totalMinor(), answer.brief().currency()).plain(),
+                        Money.ofMinor(point.totalMinor(), answer.brief().currency()).grouped(),
                         Rounded.print(4, point.utility(), ""),
                         change(before, point.parts()));
                 before = point.parts();

@@ -153,8 +153,8 @@ public final class WatchText implements Report<WatchAnswer> {
                 table.row(
                         line.slot().word(),
                         (line.pieces() > 1 ? line.pieces() + " x " : "") + line.part().name(),
-                        plain(line.plannedMinor()),
-                        line.nowMinor().map(this::plain).orElse("-"),
+                        amount(line.plannedMinor()),
+                        line.nowMinor().map(this::amount).orElse("-"),
                         buys ? Integer.toString(line.stock()) : "-",
                         buys && line.suppliers() > 0 ? Integer.toString(line.leadDays()) : "-",
                         buys ? risks(line) : "ordered or here");
@@ -205,12 +205,12 @@ public final class WatchText implements Report<WatchAnswer> {
             return Money.ofMinor(minor, it.brief().currency()).toString();
         }
 
-        private String plain(long minor) {
-            return Money.ofMinor(minor, it.brief().currency()).plain();
+        private String amount(long minor) {
+            return Money.ofMinor(minor, it.brief().currency()).grouped();
         }
 
         private String signed(long minor) {
-            return (minor >= 0 ? "+" : "") + plain(minor);
+            return (minor >= 0 ? "+" : "") + amount(minor);
         }
     }
 }
