@@ -7,6 +7,7 @@ import rigbrief.assess.Assessment;
 import rigbrief.part.Drive;
 import rigbrief.part.Part;
 import rigbrief.part.Slot;
+import rigbrief.wording.Counted;
 
 /**
  * How long the parts are guaranteed.
@@ -80,7 +81,7 @@ public final class LifetimeGoal implements Goal {
                 shortest = Math.min(shortest, years);
             }
         }
-        return "shortest guarantee %d years".formatted(shortest);
+        return "shortest guarantee " + Counted.of(shortest, "year");
     }
 
     private static double guarantee(Part part) {

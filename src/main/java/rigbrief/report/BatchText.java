@@ -10,6 +10,7 @@ import rigbrief.batch.Ending;
 import rigbrief.batch.TierTotal;
 import rigbrief.proposal.Tier;
 import rigbrief.quantity.Money;
+import rigbrief.wording.Counted;
 
 /** A batch in text: one line per brief, then every failure with what is wrong. */
 public final class BatchText implements Report<BatchAnswer> {

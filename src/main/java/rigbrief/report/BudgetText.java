@@ -9,6 +9,7 @@ import rigbrief.proposal.budget.Turned;
 import rigbrief.proposal.budget.Variant;
 import rigbrief.proposal.need.Need;
 import rigbrief.proposal.solve.Least;
+import rigbrief.wording.Counted;
 
 /** What the goals of a brief cost, in plain text. */
 public final class BudgetText implements Report<Budget> {
@@ -88,7 +89,7 @@ public final class BudgetText implements Report<Budget> {
                                             : "what its goals cost"));
             page.paragraph(
                     0,
-                    "Ceiling %s all in%s. Catalogue \"%s\" of %s: %d parts, %d offers."
+                    "Ceiling %s all in%s. Catalogue \"%s\" of %s: %s, %s."
                             .formatted(
                                     budget.brief().ceiling(),
                                     budget.brief().quantity() > 1
@@ -96,8 +97,8 @@ public final class BudgetText implements Report<Budget> {
                                             : "",
                                     budget.catalogue().name(),
                                     budget.catalogue().asOf(),
-                                    budget.catalogue().partCount(),
-                                    budget.catalogue().offerCount()));
+                                    Counted.of(budget.catalogue().partCount(), "part"),
+                                    Counted.of(budget.catalogue().offerCount(), "offer")));
         }
 
         private void everything() {

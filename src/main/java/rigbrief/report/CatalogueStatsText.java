@@ -11,6 +11,7 @@ import rigbrief.quantity.Money;
 import rigbrief.report.CatalogueStats.KindLine;
 import rigbrief.report.CatalogueStats.Prices;
 import rigbrief.report.CatalogueStats.SupplierLine;
+import rigbrief.wording.Counted;
 
 /** A catalogue counted through, in plain text. */
 public final class CatalogueStatsText implements Report<CatalogueStats> {
@@ -31,10 +32,10 @@ public final class CatalogueStatsText implements Report<CatalogueStats> {
         page.chapter(stats.catalogue().name(), "as of " + stats.catalogue().asOf());
         page.paragraph(
                 0,
-                "%d parts, %d offers in %s, %s."
+                "%s, %s in %s, %s."
                         .formatted(
-                                stats.catalogue().partCount(),
-                                stats.catalogue().offerCount(),
+                                Counted.of(stats.catalogue().partCount(), "part"),
+                                Counted.of(stats.catalogue().offerCount(), "offer"),
                                 stats.catalogue().currency().getCurrencyCode(),
                                 stats.catalogue().digest()));
         page.section("Parts, each at its cheapest offer").table(kinds(stats));
@@ -53,13 +54,14 @@ public final class CatalogueStatsText implements Report<CatalogueStats> {
         PriceTrend trend = stats.trend().get();
         page.paragraph(
                 2,
-                "%d offers from %s to %s; of %d with more than one, %d are dearer than at first and %d cheaper."
+                "%s from %s to %s; of %d with more than one, %d %s dearer than at first and %d cheaper."
                         .formatted(
-                                trend.offers(),
+                                Counted.of(trend.offers(), "offer"),
                                 trend.from(),
                                 trend.to(),
                                 trend.series(),
                                 trend.dearer(),
+                                trend.dearer() == 1 ? "is" : "are",
                                 trend.cheaper()));
         if (!trend.moves().isEmpty()) {
             page.table(moves(trend));

@@ -7,6 +7,7 @@ import rigbrief.proposal.budget.Budget;
 import rigbrief.proposal.budget.CeilingStep;
 import rigbrief.proposal.budget.FrontStep;
 import rigbrief.proposal.front.Knee;
+import rigbrief.wording.Counted;
 
 /** The front of a budget in plain text: a plot, steps, and what other ceilings would change. */
 final class FrontText {
@@ -37,7 +38,7 @@ final class FrontText {
         page.paragraph(
                 0,
                 "%s; none is both cheaper and better than another."
-                        .formatted(AssessmentText.counted(front.size(), "build")));
+                        .formatted(Counted.of(front.size(), "build")));
         page.paragraph(0, proof(front));
         if (front.size() > 1) {
             page.blank();

@@ -111,7 +111,8 @@ final class HandoverWords {
                         Rounded.print(0, it.power().wallIdleW(), " W"),
                         Rounded.print(0, it.power().wallW(), " W"),
                         Rounded.print(0, it.power().kwhPerYear(), " kWh"),
-                        figure(Rounded.asAsked(it.brief().place().hoursPerDay()), words)));
+                        figure(Rounded.asAsked(it.brief().place().hoursPerDay()), words),
+                        it.brief().place().hoursPerDay()));
         lines.add(
                 words.text(
                         "hand.heat",

@@ -11,6 +11,7 @@ import rigbrief.pricelist.OfferChange;
 import rigbrief.pricelist.Suggestion;
 import rigbrief.pricelist.Suspicion;
 import rigbrief.pricelist.Unmatched;
+import rigbrief.wording.Counted;
 
 /** What a price list means for a catalogue, as text. */
 public final class ImportText implements Report<ImportAnswer> {

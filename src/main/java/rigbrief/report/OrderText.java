@@ -15,6 +15,7 @@ import rigbrief.build.OrderStatus.Step;
 import rigbrief.build.PartState;
 import rigbrief.build.Units;
 import rigbrief.quantity.Money;
+import rigbrief.wording.Counted;
 
 /** How an order stands, as text. */
 public final class OrderText implements Report<OrderAnswer> {
@@ -170,8 +171,9 @@ public final class OrderText implements Report<OrderAnswer> {
                     ? "Every part is fitted."
                     : status.here() == 1 ? "Every part is here." : "Not every part is here yet.";
         }
-        return "Of %d machines, %d have every part fitted and %d every part here."
-                .formatted(all, status.fitted(), status.here());
+        return "Of %d machines, %d %s every part fitted and %d every part here."
+                .formatted(
+                        all, status.fitted(), status.fitted() == 1 ? "has" : "have", status.here());
     }
 
     private static String stock(OrderAnswer answer) {

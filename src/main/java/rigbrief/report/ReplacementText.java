@@ -13,6 +13,7 @@ import rigbrief.proposal.replace.Change;
 import rigbrief.proposal.replace.Replacement;
 import rigbrief.proposal.replace.Way;
 import rigbrief.quantity.Money;
+import rigbrief.wording.Counted;
 
 /** A replacement in plain text, 80 columns wide. */
 public final class ReplacementText implements Report<ReplacementAnswer> {
@@ -276,7 +277,7 @@ public final class ReplacementText implements Report<ReplacementAnswer> {
             page.section(
                     way.workMinutes() == 0
                             ? "At the bench"
-                            : "At the bench, about %d minutes".formatted(way.workMinutes()));
+                            : "At the bench, about " + Counted.of(way.workMinutes(), "minute"));
             if (way != first && way.work().equals(first.work())) {
                 page.paragraph(2, "As with the least change.");
                 return;

@@ -9,6 +9,7 @@ import rigbrief.proposal.replace.Replacement;
 import rigbrief.proposal.replace.Watch;
 import rigbrief.proposal.replace.Way;
 import rigbrief.quantity.Money;
+import rigbrief.wording.Counted;
 
 /** A build set against a newer catalogue, in plain text, 80 columns wide. */
 public final class WatchText implements Report<WatchAnswer> {
