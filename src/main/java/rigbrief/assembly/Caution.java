@@ -2,6 +2,7 @@ package rigbrief.assembly;
 
 import java.util.ArrayList;
 import java.util.List;
+import rigbrief.assess.MainsShare;
 import rigbrief.build.Build;
 import rigbrief.model.power.StoredCharge;
 import rigbrief.part.Part;

@@ -1,6 +1,5 @@
-package rigbrief.assembly;
+package rigbrief.assess;
 
-import rigbrief.assess.Assessment;
 import rigbrief.model.power.CircuitLoad;
 
 /**
@@ -13,11 +12,17 @@ import rigbrief.model.power.CircuitLoad;
  * @param wattsOfAll at work, at the mains, W
  * @param amperesOfAll their current, A
  * @param breakerA rating of one circuit, A
+ * @param share share of it for a load of hours, 0 to 1
  * @param limitW what it bears for hours, W
  * @param machinesOnOne how many of the machines draw no more than that
  */
 public record MainsShare(
-        double wattsOfAll, double amperesOfAll, int breakerA, double limitW, int machinesOnOne) {
+        double wattsOfAll,
+        double amperesOfAll,
+        int breakerA,
+        double share,
+        double limitW,
+        int machinesOnOne) {
     /** Real over apparent power of a supply that corrects it. Common practice. */
     public static final double POWER_FACTOR = 0.99;
 
@@ -38,6 +43,7 @@ public record MainsShare(
                 allW,
                 CircuitLoad.mainsA(allW, mainsV, POWER_FACTOR),
                 breakerA,
+                share,
                 limitW,
                 (int) Math.floor(limitW / eachW));
     }

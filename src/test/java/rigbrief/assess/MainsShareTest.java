@@ -1,4 +1,4 @@
-package rigbrief.assembly;
+package rigbrief.assess;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
