@@ -2,7 +2,9 @@ package rigbrief.assembly;
 
 import java.util.ArrayList;
 import java.util.List;
+import rigbrief.assess.MainsShare;
 import rigbrief.build.Build;
+import rigbrief.model.power.StoredCharge;
 import rigbrief.part.Part;
 import rigbrief.part.SidePanel;
 import rigbrief.part.Slot;
@@ -20,6 +22,15 @@ public record Caution(String head, String text, String basis) {
     /** From this mass on two people lift, in g. Common practice. */
     static final int TWO_PEOPLE_G = 15_000;
 
+    // What a supply holds behind its mains side. Common practice, from memory.
+    private static final double CAPACITOR_UF = 470;
+    private static final double CHARGED_V = 390;
+    private static final double BLEEDER_OHM = 200_000;
+    private static final double HARMLESS_V = 60;
+
+    private static final double MICRO = 1_000_000;
+    private static final double MINUTE_S = 60;
+
     /** The cautions for a build. */
     static List<Caution> of(Bench bench) {
         List<Caution> cautions = new ArrayList<>();
@@ -32,8 +43,8 @@ public record Caution(String head, String text, String basis) {
         cautions.add(
                 new Caution(
                         bench.say("caution.charge"),
-                        bench.say("caution.charge.text"),
-                        bench.say("caution.practice")));
+                        chargeWords(bench),
+                        bench.say("caution.charge.basis")));
         cautions.add(
                 new Caution(
                         bench.say("caution.static"),
@@ -48,6 +59,19 @@ public record Caution(String head, String text, String basis) {
         weight(bench, cautions);
         circuit(bench, cautions);
         return List.copyOf(cautions);
+    }
+
+    private static String chargeWords(Bench bench) {
+        double energyJ = StoredCharge.energyJ(CAPACITOR_UF / MICRO, CHARGED_V);
+        double seconds =
+                StoredCharge.dischargeS(CAPACITOR_UF / MICRO, BLEEDER_OHM, CHARGED_V, HARMLESS_V);
+        return bench.say(
+                "caution.charge.text",
+                CHARGED_V,
+                CAPACITOR_UF,
+                energyJ,
+                Math.ceil(seconds / MINUTE_S),
+                HARMLESS_V);
     }
 
     private static void glass(Bench bench, List<Caution> cautions) {
@@ -91,11 +115,21 @@ public record Caution(String head, String text, String basis) {
     private static void circuit(Bench bench, List<Caution> cautions) {
         int machines = bench.brief().quantity();
         if (machines > 1) {
-            long watts = Math.round(machines * bench.it().power().wallW());
+            MainsShare share = MainsShare.of(bench.it());
             cautions.add(
                     new Caution(
                             bench.say("caution.circuit"),
-                            bench.say("caution.circuit.text", machines, watts)
+                            bench.say(
+                                            "caution.circuit.text",
+                                            machines,
+                                            share.wattsOfAll(),
+                                            share.amperesOfAll(),
+                                            bench.brief().place().mainsV())
+                                    + bench.say(
+                                            "caution.circuit.bears",
+                                            share.breakerA(),
+                                            share.limitW(),
+                                            share.machinesOnOne())
                                     + bench.say("caution.circuit.ask")
                                     + bench.say("caution.deferral"),
                             bench.say("caution.circuit.basis")));

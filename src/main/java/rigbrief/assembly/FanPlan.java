@@ -7,6 +7,8 @@ import rigbrief.assess.Layout;
 import rigbrief.assess.Workings;
 import rigbrief.assess.Workings.State;
 import rigbrief.build.Build;
+import rigbrief.model.air.Airflow;
+import rigbrief.model.heat.CoolingCase;
 import rigbrief.part.FanGroup;
 import rigbrief.part.FanPosition;
 import rigbrief.part.PcCase;
@@ -21,9 +23,19 @@ import rigbrief.part.Slot;
  * @param free positions left empty, in the case's order
  * @param speedShare speed of the case fans under load over their full speed, 0 to 1
  * @param balance what comes in against what goes out
+ * @param heatW heat set free in the case under load, W
+ * @param neededM3h air that carries it off {@link #USUAL_RISE_K} warmer than it came, m³/h
  */
 public record FanPlan(
-        List<PlacedFan> fans, List<FreePosition> free, double speedShare, AirBalance balance) {
+        List<PlacedFan> fans,
+        List<FreePosition> free,
+        double speedShare,
+        AirBalance balance,
+        double heatW,
+        double neededM3h) {
+    /** Air that is this much warmer than the room where it leaves is usual. Common practice. */
+    public static final int USUAL_RISE_K = 10;
+
     private static final Place[] ORDER = {
         Place.FRONT, Place.BOTTOM, Place.SIDE, Place.REAR, Place.TOP
     };
@@ -92,7 +104,14 @@ public record FanPlan(
         for (Place place : ORDER) {
             addAt(place, it, air, fans);
         }
-        return new FanPlan(fans, free(it.build().pcCase(), fans), air.share(), AirBalance.of(fans));
+        CoolingCase.Air load = Workings.coolingCase(it, Workings.State.LOAD).air();
+        return new FanPlan(
+                fans,
+                free(it.build().pcCase(), fans),
+                air.share(),
+                AirBalance.of(fans),
+                load.heatW(),
+                Airflow.forHeatM3h(load.heatW(), USUAL_RISE_K, load.densityKgM3()));
     }
 
     /** Fans on all sides together. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import rigbrief.assembly.FanPlan.Origin;
 import rigbrief.build.Build;
+import rigbrief.model.form.BoardFormat.Hole;
 import rigbrief.part.BoardForm;
 import rigbrief.part.CardPlace;
 import rigbrief.part.CoolerType;
@@ -158,7 +159,13 @@ final class OrderOfWork {
                     case ATX -> bench.say("work.board.atx");
                     case E_ATX -> bench.say("work.board.eatx");
                 };
-        return bench.say("work.standoffs", size);
+        List<Hole> holes = BoardSeat.holes(form);
+        List<Hole> lacking = BoardSeat.lacking(form, build.pcCase().boards().or(List.of()));
+        return bench.say("work.standoffs", size)
+                + (holes.isEmpty() ? "" : bench.say("work.standoffs.holes", Phrase.list(holes)))
+                + (lacking.isEmpty()
+                        ? ""
+                        : bench.say("work.standoffs.lacking", Phrase.list(lacking)));
     }
 
     private void addedFans() {

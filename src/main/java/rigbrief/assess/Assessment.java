@@ -4,6 +4,7 @@ import java.util.List;
 import rigbrief.brief.Brief;
 import rigbrief.build.Build;
 import rigbrief.catalogue.Catalogue;
+import rigbrief.model.memory.EffectiveRate;
 
 /**
  * Everything computed about one build under one brief; each figure on first use, then kept.
@@ -69,15 +70,14 @@ public final class Assessment {
     }
 
     /**
-     * The rate the memory really runs at, in MT/s: the least of kit, board for that many modules,
-     * and processor.
+     * The rate the memory really runs at, in MT/s; 0 where board or processor take no such memory.
      */
     public int memoryMts() {
-        return Math.min(
-                build.memory().mts(),
-                Math.min(
-                        build.board().memoryMts(build.memoryModules()),
-                        build.processor().memoryMts(build.memory().type())));
+        int board = build.board().memoryMts(build.memoryModules());
+        int processor = build.processor().memoryMts(build.memory().type());
+        return Math.min(board, processor) < 1
+                ? 0
+                : EffectiveRate.mts(build.memory().mts(), board, processor);
     }
 
     /** How each workload of the brief runs, in the brief's order. */

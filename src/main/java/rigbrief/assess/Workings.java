@@ -6,7 +6,9 @@ import rigbrief.catalogue.FrameRate;
 import rigbrief.model.heat.CoolingCase;
 import rigbrief.model.heat.FanSpeedSolver;
 import rigbrief.model.heat.Speeds;
+import rigbrief.model.power.EcodesignEnergy;
 import rigbrief.model.power.EfficiencyLevel;
+import rigbrief.model.power.TypicalDraw;
 import rigbrief.part.Slot;
 
 /**
@@ -72,6 +74,12 @@ public final class Workings {
         return Optional.ofNullable(
                 PowerModel.heaviest(
                         it.predictions(), it.build().processor().sustainedPowerW(), cardW));
+    }
+
+    /** Energy of a year by the European Union's measure for desktop computers, in kWh. */
+    public static double unionKwh(Assessment it) {
+        return EcodesignEnergy.kwh(
+                TypicalDraw.OFF_MAINS_W, TypicalDraw.SLEEP_MAINS_W, it.power().wallIdleW());
     }
 
     /** The supply's 80 PLUS level. */

@@ -95,6 +95,7 @@ public final class Auditor {
         }
         if (build.missing().isEmpty()) {
             findings.addAll(ValidityCheck.of(it));
+            findings.addAll(StandardsCheck.of(it));
         }
         findings.sort(Comparator.comparing(AuditFinding::level));
         return build.missing().isEmpty()

@@ -16,10 +16,12 @@ import rigbrief.model.air.AirRise;
 import rigbrief.model.heat.CardCooling;
 import rigbrief.model.heat.ThermalLadder;
 import rigbrief.model.link.CvtTiming;
+import rigbrief.model.memory.DriveEndurance;
 import rigbrief.model.memory.MemoryBandwidth;
 import rigbrief.model.power.SupplyLoss;
 import rigbrief.model.power.YearlyEnergy;
 import rigbrief.model.speed.PredictionRange;
+import rigbrief.part.Drive;
 import rigbrief.part.Slot;
 import rigbrief.quantity.Unit;
 import rigbrief.rule.Source;
@@ -50,6 +52,7 @@ public final class ValidityCheck {
         check.place();
         check.heat();
         check.supply();
+        check.drives();
         check.speed();
         return List.copyOf(check.cautions);
     }
@@ -98,6 +101,23 @@ public final class ValidityCheck {
         String why = "load shares for which the loss curve is a fair estimate";
         add(SupplyLoss.LOAD_SHARE, it.power().loadW() / watts, why, parts(Slot.SUPPLY));
         add(SupplyLoss.LOAD_SHARE, it.power().idleW() / watts, why, parts(Slot.SUPPLY));
+    }
+
+    private void drives() {
+        for (Slot slot : List.of(Slot.DRIVE, Slot.SECOND_DRIVE)) {
+            if (it.build().has(slot)) {
+                Drive drive = (Drive) it.build().part(slot);
+                int years = drive.listing().warrantyYears().orElse(0);
+                if (drive.enduranceTbw().stated() && years > 0) {
+                    add(
+                            DriveEndurance.CLIENT_DWPD,
+                            DriveEndurance.writesPerDay(
+                                    drive.enduranceTbw().or(0), years, drive.capacityGb()),
+                            "ratings that drives for desktop computers have",
+                            parts(slot));
+                }
+            }
+        }
     }
 
     private void speed() {

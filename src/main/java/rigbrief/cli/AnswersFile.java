@@ -50,6 +50,17 @@ record AnswersFile(Path path) {
         }
     }
 
+    /** Refuses to begin anew over answers that somebody gave in an earlier run. */
+    void refuseAnswers() throws NotWritten {
+        if (!read().isEmpty()) {
+            throw new NotWritten(
+                    path
+                            + ": found answers of a run that was stopped, expected none; add --resume"
+                            + " to go on behind them, --force to begin anew without them, or move"
+                            + " the file");
+        }
+    }
+
     /** The answers in it, in their order; none where it can't be read. */
     Map<String, String> read() {
         Map<String, String> answers = new LinkedHashMap<>();

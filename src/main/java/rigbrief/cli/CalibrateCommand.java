@@ -25,6 +25,7 @@ import rigbrief.measurement.calibrate.Terms;
 import rigbrief.report.CalibrationAnswer;
 import rigbrief.report.CalibrationJson;
 import rigbrief.report.CalibrationText;
+import rigbrief.wording.Counted;
 
 /** Fits demands and rates to measurements. */
 @Command(
@@ -130,10 +131,10 @@ final class CalibrateCommand implements Callable<Integer> {
             return List.of();
         }
         String remark =
-                "Fitted to %d measurements of %d machines, over the catalogue %s (%s)."
+                "Fitted to %s of %s, over the catalogue %s (%s)."
                         .formatted(
-                                it.measurements(),
-                                it.machines(),
+                                Counted.of(it.measurements(), "measurement"),
+                                Counted.of(it.machines(), "machine"),
                                 it.catalogue().name(),
                                 it.catalogue().digest());
         try {

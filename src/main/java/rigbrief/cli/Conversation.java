@@ -17,6 +17,8 @@ import rigbrief.wording.Phrase;
 final class Conversation {
     private static final String EXPLAIN = "?";
     private static final String STREAM = "-";
+    private static final String GO_ON =
+            "--resume goes on from what was answered, --force with all lines begins anew";
 
     private final Console console;
     private final Interview interview;
@@ -77,7 +79,7 @@ final class Conversation {
                 question,
                 "",
                 "an answer to \"%s\"".formatted(question.ask()),
-                "add it and those behind it; --resume goes on from what was answered");
+                "add it and those behind it; " + GO_ON);
     }
 
     private BadInput fault(Question question, String found, String expected, String advice) {
@@ -124,13 +126,14 @@ final class Conversation {
      */
     private void refuse(Question question, String line, NotUnderstood refused) throws BadInput {
         if (!answers.canBeAskedAgain()) {
-            throw fault(question, line, refused.expected().toString(), refused.advice().toString());
+            throw fault(
+                    question, line, refused.expected().toString(), refused.advice() + "; " + GO_ON);
         }
         console.print(text.refusal(refused.told()));
     }
 
     private void keep() throws NotWritten {
-        kept.write(interview.answers());
+        kept.write(interview.toKeep());
     }
 
     private Optional<Least> reckoned() {

@@ -57,7 +57,11 @@ final class IntakeCommand implements Callable<Integer> {
                             + " same for the same answers.")
     private Locale language = Locale.ENGLISH;
 
-    @Option(names = "--force", description = "Overwrites a file that is there.")
+    @Option(
+            names = "--force",
+            description =
+                    "Overwrites a file that is there; with answers out of a pipe, drops those that"
+                            + " an interrupted run kept.")
     private boolean force;
 
     @Mixin private CatalogueOption catalogue;
@@ -100,11 +104,18 @@ final class IntakeCommand implements Callable<Integer> {
     private ExitStatus interview(Catalogue parts) throws Exception {
         AnswersFile kept = AnswersFile.of(out);
         kept.refuseStrange();
+        // At a terminal kept answers are taken up in any case: going back undoes them.
+        boolean takesUp = resume || console.interactive();
+        if (!takesUp && !force) {
+            kept.refuseAnswers();
+        }
         Interview interview =
                 new Interview(name(), parts, new LeanSearch(parts, LeanSearch.USUAL_STEPS));
         InterviewText text = new InterviewText(console.style(), Texts.of(language));
         console.print(text.welcome(out.toString()));
-        takeUp(interview, kept, text);
+        if (takesUp) {
+            takeUp(interview, kept, text);
+        }
         try (AnswerSource answers =
                 console.interactive()
                         ? TerminalAnswers.ofProcess(text)
@@ -120,19 +131,12 @@ final class IntakeCommand implements Callable<Integer> {
         return ExitStatus.DONE;
     }
 
-    /** At a terminal kept answers are taken up in any case: going back undoes them. */
     private void takeUp(Interview interview, AnswersFile kept, InterviewText text) {
         Map<String, String> answers = kept.read();
         if (answers.isEmpty()) {
             if (resume) {
                 console.remark("note: %s: found no answers to go on from".formatted(kept.path()));
             }
-            return;
-        }
-        if (!resume && !console.interactive()) {
-            console.remark(
-                    "note: %s holds answers of a run that was stopped; --resume goes on from them"
-                            .formatted(kept.path()));
             return;
         }
         int count = interview.resume(answers);

@@ -20,6 +20,7 @@ public final class Explainers {
                     new LinkExplainer(),
                     new PowerExplainer(),
                     new WallExplainer(),
+                    new CircuitExplainer(),
                     new HeatExplainer(),
                     new NoiseExplainer(),
                     new FanExplainer(),

@@ -5,6 +5,7 @@ import rigbrief.assess.Prediction;
 import rigbrief.assess.Workings;
 import rigbrief.build.Build;
 import rigbrief.catalogue.TaskTime;
+import rigbrief.model.speed.Amdahl;
 import rigbrief.model.speed.MemoryOverflow;
 import rigbrief.model.speed.PredictionRange;
 import rigbrief.part.Drive;
@@ -92,6 +93,7 @@ final class TaskExplanation {
             return how.givesNothing("s");
         }
         double processorS = processorS(build.processor(), from);
+        mostByThreads(build.processor(), processorS);
         double graphicsS = graphicsS(build, from);
         double overflow = overflow(build, from);
         double driveS = driveS((Drive) build.part(Slot.DRIVE), from);
@@ -130,6 +132,28 @@ final class TaskExplanation {
                 one,
                 parallel,
                 all);
+    }
+
+    /** Whether more threads would help: what is left of the work is on one of them. */
+    private void mostByThreads(Processor processor, double processorS) {
+        if (task.serial() == 0 || task.parallel() == 0) {
+            return;
+        }
+        double share = task.parallel() / processor.rateAll() / processorS;
+        how.step(
+                "processor's time on all threads",
+                share,
+                "",
+                "{} / {} / {}",
+                task.parallel(),
+                processor.rateAll(),
+                processorS);
+        how.step(
+                "processor faster at most, however many threads",
+                Amdahl.speedUp(share, Double.POSITIVE_INFINITY),
+                "times",
+                "1 / (1 - {})",
+                share);
     }
 
     private double graphicsS(Build build, String from) {

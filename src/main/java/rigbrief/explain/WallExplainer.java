@@ -31,6 +31,10 @@ final class WallExplainer implements Explainer {
                         "power.wall-w", "At the wall under the heaviest workload", () -> load(it)),
                 new Topic("power.wall-idle-w", "At the wall at idle", () -> idle(it)),
                 new Topic("power.kwh-per-year", "Energy in a year", () -> energy(it)),
+                new Topic(
+                        "power.union-kwh-per-year",
+                        "Energy in a year by the European Union's measure",
+                        () -> union(it)),
                 new Topic("cost.energy-per-year", "Energy of a year in money", () -> money(it)),
                 new Topic("heat.into-room-w", "Heat into the room under load", () -> room(it)));
     }
@@ -182,6 +186,27 @@ final class WallExplainer implements Explainer {
                 share,
                 loss.square(),
                 share);
+    }
+
+    private static Explanation union(Assessment it) {
+        Derivation how =
+                new Derivation(
+                        "power.union-kwh-per-year",
+                        "Energy in a year by the European Union's measure",
+                        "8760 / 1000 x (0.55 off + 0.05 asleep + 0.40 idle)",
+                        "Commission Regulation (EU) No 617/2013, Annex II (weights from memory)");
+        double offW = how.given("off", TypicalDraw.OFF_MAINS_W, "W", "common practice");
+        double sleepW = how.given("asleep", TypicalDraw.SLEEP_MAINS_W, "W", "common practice");
+        double idleW =
+                how.given("at the wall, idle", it.power().wallIdleW(), "W", "power.wall-idle-w");
+        return how.gives(
+                Workings.unionKwh(it),
+                1,
+                "kWh",
+                "8760 / 1000 x (0.55 x {} + 0.05 x {} + 0.40 x {})",
+                offW,
+                sleepW,
+                idleW);
     }
 
     private static Explanation energy(Assessment it) {

@@ -4,9 +4,11 @@ import java.util.Collections;
 import java.util.EnumSet;
 import java.util.Set;
 import rigbrief.assess.Assessment;
+import rigbrief.model.memory.DriveEndurance;
 import rigbrief.part.Drive;
 import rigbrief.part.Part;
 import rigbrief.part.Slot;
+import rigbrief.wording.Counted;
 
 /**
  * How long the parts are guaranteed.
@@ -48,7 +50,7 @@ public final class LifetimeGoal implements Goal {
     }
 
     private static final double YEARS = 10;
-    private static final double WRITTEN_TB = 0.02 * 365 * YEARS;
+    private static final double WRITTEN_GB_PER_DAY = 20;
 
     @Override
     public int utility(Assessment it) {
@@ -80,7 +82,7 @@ public final class LifetimeGoal implements Goal {
                 shortest = Math.min(shortest, years);
             }
         }
-        return "shortest guarantee %d years".formatted(shortest);
+        return "shortest guarantee " + Counted.of(shortest, "year");
     }
 
     private static double guarantee(Part part) {
@@ -88,6 +90,9 @@ public final class LifetimeGoal implements Goal {
     }
 
     private static double endurance(Drive drive) {
-        return Math.min(1, drive.enduranceTbw().or(0) / WRITTEN_TB);
+        int ratingTbw = drive.enduranceTbw().or(0);
+        return ratingTbw == 0
+                ? 0
+                : Math.min(1, DriveEndurance.yearsByWrites(ratingTbw, WRITTEN_GB_PER_DAY) / YEARS);
     }
 }

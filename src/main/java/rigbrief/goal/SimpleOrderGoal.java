@@ -6,6 +6,7 @@ import java.util.Set;
 import rigbrief.assess.Assessment;
 import rigbrief.assess.Cost;
 import rigbrief.part.Slot;
+import rigbrief.wording.Counted;
 
 /**
  * How simple the order is.
@@ -51,8 +52,11 @@ public final class SimpleOrderGoal implements Goal {
     @Override
     public String because(Assessment it) {
         Cost cost = it.cost();
-        return "%d suppliers, all there in %d days, %d parts with a single offer"
-                .formatted(cost.suppliers(), cost.longestLeadDays(), cost.singleOffers());
+        return "%s, all there in %s, %s with a single offer"
+                .formatted(
+                        Counted.of(cost.suppliers(), "supplier"),
+                        Counted.of(cost.longestLeadDays(), "day"),
+                        Counted.of(cost.singleOffers(), "part"));
     }
 
     private static double clip(double share) {

@@ -12,6 +12,7 @@ import rigbrief.diagnostic.Nearest;
 import rigbrief.diagnostic.Quotation;
 import rigbrief.quantity.Money;
 import rigbrief.wording.Phrase;
+import rigbrief.wording.Texts;
 
 /** Reads what people type: numbers of choices, words, amounts, durations. */
 final class Entries {
@@ -150,11 +151,11 @@ final class Entries {
     /** An amount of money; a comma may stand for the point. */
     static Money money(String typed, Currency currency, boolean free) throws NotUnderstood {
         String code = currency.getCurrencyCode();
-        String entry = typed.strip().replace(code, "").strip();
+        String entry = bare(typed, currency);
         int decimals = currency.getDefaultFractionDigits();
         // 1.250 and 1,250 mean a thousand to one reader and one and a quarter to another.
         boolean grouped = entry.matches("[0-9]{1,3}[.,'][0-9]{3}") && decimals != 3;
-        String plain = entry.replace(',', '.');
+        String plain = ungrouped(entry).replace(',', '.');
         if (!grouped && plain.matches("[0-9]{1,9}([.][0-9]{1,3})?")) {
             BigDecimal amount = new BigDecimal(plain);
             boolean within = amount.compareTo(MOST_MONEY) <= 0 && (free || amount.signum() > 0);
@@ -166,6 +167,24 @@ final class Entries {
                 entry,
                 Phrase.of(free ? "expected.amount" : "expected.amount-above-0", code),
                 Phrase.of("advice.amount"));
+    }
+
+    /** What is typed without the currency, as reports print it in any language. */
+    private static String bare(String typed, Currency currency) {
+        String entry = typed.replace(currency.getCurrencyCode(), "");
+        for (Locale language : Texts.LANGUAGES) {
+            entry = entry.replace(currency.getSymbol(language), "");
+        }
+        return entry.replace('\u00a0', ' ').strip();
+    }
+
+    /** Thousands put together where another mark before the decimals shows that they are parted. */
+    private static String ungrouped(String entry) {
+        return entry.matches("[0-9]{1,3}(,[0-9]{3})+[.][0-9]{1,2}")
+                ? entry.replace(",", "")
+                : entry.matches("[0-9]{1,3}([.][0-9]{3})+,[0-9]{1,2}")
+                        ? entry.replace(".", "")
+                        : entry;
     }
 
     /** A decimal number within bounds; a comma may stand for the point. */

@@ -177,7 +177,7 @@ final class FigureSteps {
                                                             old.tariffPerKwhMinor(),
                                                             old.helperProcessor()))
                                             .toBrief(),
-                                    Phrase.of("then.hours", Plain.figure(hours)));
+                                    Phrase.of("then.hours", Plain.figure(hours), hours));
                         });
     }
 

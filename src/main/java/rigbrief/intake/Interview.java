@@ -34,6 +34,9 @@ public final class Interview {
     /** The last answer to every question ever answered: what going back offers again. */
     private final Map<String, String> earlier = new LinkedHashMap<>();
 
+    /** Answers of an earlier run whose questions have not come up again. */
+    private final Map<String, String> waiting = new LinkedHashMap<>();
+
     /**
      * An interview.
      *
@@ -52,12 +55,23 @@ public final class Interview {
     }
 
     /**
+     * The answers to keep for another run: those that stand and, behind them, those of an earlier
+     * run that no question has asked for yet.
+     */
+    public Map<String, String> toKeep() {
+        Map<String, String> all = new LinkedHashMap<>(answers);
+        waiting.forEach(all::putIfAbsent);
+        return Collections.unmodifiableMap(all);
+    }
+
+    /**
      * Takes up answers that were kept; what no longer fits is asked again, with what was said.
      *
      * @return how many of them stand
      */
     public int resume(Map<String, String> kept) {
         earlier.putAll(kept);
+        waiting.putAll(kept);
         Optional<Question> next = question();
         while (next.isPresent() && kept.containsKey(next.get().id())) {
             try {
@@ -127,6 +141,7 @@ public final class Interview {
         Answer answer = question.reading().read(line);
         answers.put(question.id(), answer.text());
         earlier.put(question.id(), answer.text());
+        waiting.remove(question.id());
         return answer;
     }
 

@@ -75,10 +75,10 @@ final class SuspicionFinder {
                 Kind.PRICE_MOVED,
                 "price %s, %s%s %% against %s of %s"
                         .formatted(
-                                match.row().price().plain(),
+                                match.row().price().grouped(),
                                 percent.signum() > 0 ? "+" : "",
                                 percent.toPlainString(),
-                                before.price().plain(),
+                                before.price().grouped(),
                                 before.asOf()));
     }
 
@@ -115,7 +115,7 @@ final class SuspicionFinder {
                 match,
                 Kind.PRICE_FAR,
                 "price %s, and other suppliers ask %s in the middle"
-                        .formatted(match.row().price().plain(), median.toPlainString()));
+                        .formatted(match.row().price().grouped(), Money.grouped(median)));
     }
 
     private static Suspicion suspicion(Match match, Kind kind, String text) {

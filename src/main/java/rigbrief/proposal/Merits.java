@@ -18,6 +18,7 @@ import rigbrief.part.Processor;
 import rigbrief.part.Slot;
 import rigbrief.part.Supply;
 import rigbrief.part.WirelessStandard;
+import rigbrief.wording.Counted;
 
 /** Says what a part does for the brief, with figures of this build. */
 final class Merits {
@@ -62,7 +63,7 @@ final class Merits {
         Processor processor = it.build().processor();
         String cores =
                 processor.efficiencyCores() == 0
-                        ? processor.performanceCores() + " cores"
+                        ? Counted.of(processor.performanceCores(), "core")
                         : "%d+%d cores"
                                 .formatted(
                                         processor.performanceCores(), processor.efficiencyCores());
@@ -172,9 +173,9 @@ final class Merits {
         PcCase pcCase = it.build().pcCase();
         return String.format(
                         Locale.ROOT,
-                        "%.1f l, %d case fans in all, %.1f dB(A) at the seat under load",
+                        "%.1f l, %s in all, %.1f dB(A) at the seat under load",
                         pcCase.volumeDecilitres() / 10.0,
-                        it.layout().caseFans(),
+                        Counted.of(it.layout().caseFans(), "case fan"),
                         it.load().levelDba())
                 .toLowerCase(Locale.ROOT)
                 .replace("db(a)", "dB(A)");

@@ -131,6 +131,13 @@ final class Reasons {
                 most == null ? 0 : most.utility(compared));
     }
 
+    private static String turnedAway(Choice.Only only) {
+        return only.cheaper() == 1
+                ? "the one cheaper rule %s turns away".formatted(only.rule().orElseThrow())
+                : "of %d cheaper ones rule %s turns %d away"
+                        .formatted(only.cheaper(), only.rule().orElseThrow(), only.turnedAway());
+    }
+
     private String words(Choice choice) {
         if (choice instanceof Choice.Own) {
             return "The client's own, so nothing else was looked at.";
@@ -138,8 +145,7 @@ final class Reasons {
         if (choice instanceof Choice.Only only) {
             return only.rule().isEmpty()
                     ? "Nothing else on offer keeps every rule in this place."
-                    : "Nothing else keeps every rule here; of %d cheaper ones rule %s turns %d away."
-                            .formatted(only.cheaper(), only.rule().get(), only.turnedAway());
+                    : "Nothing else keeps every rule here; %s.".formatted(turnedAway(only));
         }
         Choice.Over over = (Choice.Over) choice;
         return "Chosen over %s: %s."

@@ -2,7 +2,10 @@ package rigbrief.quantity;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
 import java.util.Currency;
+import java.util.Locale;
 
 /**
  * An exact amount of one currency, held to the currency's minor unit.
@@ -60,14 +63,30 @@ public record Money(BigDecimal amount, Currency currency) implements Comparable<
         return amount.toPlainString();
     }
 
+    /** The amount with its decimal point and its thousands parted, as reports print it. */
+    public String grouped() {
+        return grouped(amount);
+    }
+
+    /** The same of an amount that need not have the currency's own number of decimals. */
+    public static String grouped(BigDecimal amount) {
+        DecimalFormat format =
+                new DecimalFormat("#,##0", DecimalFormatSymbols.getInstance(Locale.ROOT));
+        int decimals = Math.max(0, amount.scale());
+        format.setMinimumFractionDigits(decimals);
+        format.setMaximumFractionDigits(decimals);
+        return format.format(amount);
+    }
+
     @Override
     public int compareTo(Money other) {
         return amount.compareTo(sameCurrency(other).amount);
     }
 
+    /** The amount as reports print it, behind the currency's code. */
     @Override
     public String toString() {
-        return currency.getCurrencyCode() + " " + plain();
+        return currency.getCurrencyCode() + " " + grouped();
     }
 
     private Money sameCurrency(Money other) {

@@ -16,6 +16,7 @@ import rigbrief.part.Slot;
 import rigbrief.proposal.PartReason;
 import rigbrief.quantity.Money;
 import rigbrief.quantity.Unit;
+import rigbrief.wording.Counted;
 
 /** What proposals and audits have in common, in text: the assessment of a build. */
 final class AssessmentText {
@@ -83,8 +84,8 @@ final class AssessmentText {
                                         String.join(" + ", terms),
                                         Money.ofMinor(cost.totalMinor(), brief.currency()),
                                         machines,
-                                        counted(cost.suppliers(), "supplier"),
-                                        counted(cost.longestLeadDays(), "day")));
+                                        Counted.of(cost.suppliers(), "supplier"),
+                                        Counted.of(cost.longestLeadDays(), "day")));
         if (!cost.unavailable().isEmpty()) {
             page.hanging("        ", "Not counted, as nobody offers them: " + slots(cost) + ".");
         }
@@ -242,12 +243,7 @@ final class AssessmentText {
         return size + text + " (" + finding.source() + ")";
     }
 
-    /** A number with its word, in the singular or plural. */
-    static String counted(long count, String word) {
-        return count + " " + word + (count == 1 ? "" : "s");
-    }
-
     private String money(long minor) {
-        return Money.ofMinor(minor, brief.currency()).plain();
+        return Money.ofMinor(minor, brief.currency()).grouped();
     }
 }

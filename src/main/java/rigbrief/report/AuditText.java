@@ -7,6 +7,7 @@ import rigbrief.audit.MarginLine;
 import rigbrief.part.Slot;
 import rigbrief.quantity.Money;
 import rigbrief.rule.Margin;
+import rigbrief.wording.Counted;
 
 /** An audit in plain text, 80 columns wide. */
 public final class AuditText implements Report<AuditAnswer> {
@@ -69,7 +70,7 @@ public final class AuditText implements Report<AuditAnswer> {
                     audit.findings().stream()
                             .filter(finding -> finding.level() == Level.BREACH)
                             .count();
-            return audit.fits() ? "FITS" : "BREAKS " + AssessmentText.counted(breaches, "rule");
+            return audit.fits() ? "FITS" : "BREAKS " + Counted.of(breaches, "rule");
         }
 
         private void missing() {

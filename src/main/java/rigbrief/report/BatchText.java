@@ -1,5 +1,6 @@
 package rigbrief.report;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import rigbrief.batch.Answered;
@@ -8,6 +9,8 @@ import rigbrief.batch.BatchResult;
 import rigbrief.batch.Ending;
 import rigbrief.batch.TierTotal;
 import rigbrief.proposal.Tier;
+import rigbrief.quantity.Money;
+import rigbrief.wording.Counted;
 
 /** A batch in text: one line per brief, then every failure with what is wrong. */
 public final class BatchText implements Report<BatchAnswer> {
@@ -72,14 +75,18 @@ public final class BatchText implements Report<BatchAnswer> {
         table.remarked(variants(totals), cells.toArray(String[]::new));
     }
 
+    private static String amount(TierTotal total) {
+        return Money.grouped(new BigDecimal(total.total()));
+    }
+
     private static String total(TierTotal total) {
-        return total.total() + (total.proven() ? "" : " *");
+        return amount(total) + (total.proven() ? "" : " *");
     }
 
     private static String variants(List<TierTotal> totals) {
         return totals.stream()
                 .filter(total -> total.tier().equals(TierTotal.VARIANTS))
-                .map(total -> "in two variants: " + total.total())
+                .map(total -> "in two variants: " + amount(total))
                 .findFirst()
                 .orElse("");
     }

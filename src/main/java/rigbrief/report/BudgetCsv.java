@@ -6,6 +6,7 @@ import rigbrief.part.Slot;
 import rigbrief.proposal.budget.Budget;
 import rigbrief.proposal.budget.FrontStep;
 import rigbrief.proposal.budget.Rate;
+import rigbrief.quantity.Money;
 
 /**
  * The points of a front as CSV, for spreadsheets: one row per build, cheapest first.
@@ -47,7 +48,7 @@ public final class BudgetCsv implements Report<Budget> {
 
     private static List<String> cells(Budget budget, FrontStep step) {
         List<String> cells = new ArrayList<>();
-        cells.add(new BudgetWords(budget.brief()).plain(step.totalMinor()));
+        cells.add(Money.ofMinor(step.totalMinor(), budget.brief().currency()).plain());
         cells.add(budget.brief().currency().getCurrencyCode());
         cells.add(Rounded.print(4, step.utility(), ""));
         cells.add(Rounded.gap(4, step.gap()).map(Object::toString).orElse(""));

@@ -9,6 +9,7 @@ import rigbrief.proposal.budget.Turned;
 import rigbrief.proposal.budget.Variant;
 import rigbrief.proposal.need.Need;
 import rigbrief.proposal.solve.Least;
+import rigbrief.wording.Counted;
 
 /** What the goals of a brief cost, in plain text. */
 public final class BudgetText implements Report<Budget> {
@@ -88,7 +89,7 @@ public final class BudgetText implements Report<Budget> {
                                             : "what its goals cost"));
             page.paragraph(
                     0,
-                    "Ceiling %s all in%s. Catalogue \"%s\" of %s: %d parts, %d offers."
+                    "Ceiling %s all in%s. Catalogue \"%s\" of %s: %s, %s."
                             .formatted(
                                     budget.brief().ceiling(),
                                     budget.brief().quantity() > 1
@@ -96,8 +97,8 @@ public final class BudgetText implements Report<Budget> {
                                             : "",
                                     budget.catalogue().name(),
                                     budget.catalogue().asOf(),
-                                    budget.catalogue().partCount(),
-                                    budget.catalogue().offerCount()));
+                                    Counted.of(budget.catalogue().partCount(), "part"),
+                                    Counted.of(budget.catalogue().offerCount(), "offer")));
         }
 
         private void everything() {
@@ -218,7 +219,7 @@ public final class BudgetText implements Report<Budget> {
                     "Least total: against %s with every must. Utility: of the best build found under the ceiling, by the goals of the brief as it stands, against %s. A star: not proven."
                             .formatted(
                                     budget.musts().best().isPresent()
-                                            ? words.plain(budget.musts().totalMinor())
+                                            ? words.amount(budget.musts().totalMinor())
                                             : "none found",
                                     budget.ceilingSteps().isEmpty()
                                             ? "none"

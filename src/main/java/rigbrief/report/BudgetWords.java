@@ -21,8 +21,8 @@ final class BudgetWords {
     }
 
     /** An amount without its currency. */
-    String plain(long minor) {
-        return Money.ofMinor(minor, brief.currency()).plain();
+    String amount(long minor) {
+        return Money.ofMinor(minor, brief.currency()).grouped();
     }
 
     /** An amount with its currency. */
@@ -32,7 +32,7 @@ final class BudgetWords {
 
     /** A difference of money, with its sign. */
     String more(long minor) {
-        return (minor > 0 ? "+" : "") + plain(minor);
+        return (minor > 0 ? "+" : "") + amount(minor);
     }
 
     /** A least total; a star where a lesser one is not ruled out. */
@@ -40,7 +40,7 @@ final class BudgetWords {
         return switch (least.answer()) {
             case NO -> "can't be had";
             case NOT_KNOWN -> least.steps() == 0 ? "not tried" : "not found";
-            case YES -> plain(least.totalMinor()) + (least.proven() ? "" : " *");
+            case YES -> amount(least.totalMinor()) + (least.proven() ? "" : " *");
         };
     }
 

@@ -34,7 +34,7 @@ public final class BuildViewText {
         text.list(words.text("build.given"), build.given());
         text.remarks(build);
         text.page.section(words.text("build.proof")).paragraph(2, build.proof());
-        return plain(text.page.blank().toString());
+        return text.page.blank().toString();
     }
 
     private void parts(BuildView build) {
@@ -112,12 +112,5 @@ public final class BuildViewText {
             String text = remark.text() + " (" + remark.title() + ")";
             page.hanging("  - ", label + ": " + text);
         }
-    }
-
-    /**
-     * A terminal has one sort of space; the others have kept numbers and units together till here.
-     */
-    private static String plain(String text) {
-        return text.replace('\u00a0', ' ').replace('\u202f', ' ');
     }
 }

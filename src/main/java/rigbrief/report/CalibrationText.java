@@ -15,6 +15,7 @@ import rigbrief.measurement.calibrate.Errors;
 import rigbrief.measurement.calibrate.Estimate;
 import rigbrief.measurement.calibrate.ShapeFit;
 import rigbrief.measurement.calibrate.Standing;
+import rigbrief.wording.Counted;
 
 /** A calibration in plain text. */
 public final class CalibrationText implements Report<CalibrationAnswer> {

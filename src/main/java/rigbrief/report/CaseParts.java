@@ -2,6 +2,7 @@ package rigbrief.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import rigbrief.assembly.BoardSeat;
 import rigbrief.build.Build;
 import rigbrief.part.BoardForm;
 import rigbrief.part.CoolerType;
@@ -79,7 +80,7 @@ final class CaseParts {
     private int boardTopMm() {
         int left =
                 build.pcCase().heightMm()
-                        - heightMm(build.board().form())
+                        - BoardSeat.widthMm(build.board().form())
                         - ATX_SUPPLY_MM
                         - 2 * FROM_WALL_MM;
         return Math.max(FROM_WALL_MM, Math.min(BOARD_FROM_TOP_MM, left));
@@ -87,8 +88,18 @@ final class CaseParts {
 
     private void board() {
         BoardForm form = build.board().form();
-        add(BOARD_FROM_REAR_MM, boardTopMm(), depthMm(form), heightMm(form), Look.PART);
-        key.add(words.text("draw.board", build.board().name(), depthMm(form), heightMm(form)));
+        add(
+                BOARD_FROM_REAR_MM,
+                boardTopMm(),
+                BoardSeat.depthMm(form),
+                BoardSeat.widthMm(form),
+                Look.PART);
+        key.add(
+                words.text(
+                        "draw.board",
+                        build.board().name(),
+                        BoardSeat.depthMm(form),
+                        BoardSeat.widthMm(form)));
     }
 
     private void cooler() {
@@ -178,22 +189,5 @@ final class CaseParts {
 
     private String length(Fact<Length> length) {
         return length.map(Length::toString).or(words.text("header.not-stated"));
-    }
-
-    /** Extent along the rear edge of the case. Published board sizes. */
-    private static int heightMm(BoardForm form) {
-        return switch (form) {
-            case MINI_ITX -> 170;
-            case MICRO_ATX -> 244;
-            case ATX, E_ATX -> 305;
-        };
-    }
-
-    private static int depthMm(BoardForm form) {
-        return switch (form) {
-            case MINI_ITX -> 170;
-            case MICRO_ATX, ATX -> 244;
-            case E_ATX -> 277;
-        };
     }
 }

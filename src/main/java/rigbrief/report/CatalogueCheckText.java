@@ -2,6 +2,7 @@ package rigbrief.report;
 
 import java.util.List;
 import rigbrief.diagnostic.Fault;
+import rigbrief.wording.Counted;
 
 /** A check of a catalogue in plain text. */
 public final class CatalogueCheckText implements Report<CatalogueCheck> {
@@ -26,7 +27,7 @@ public final class CatalogueCheckText implements Report<CatalogueCheck> {
                         + ": "
                         + (check.faultCount() == 0
                                 ? "no faults"
-                                : AssessmentText.counted(check.faultCount(), "fault")));
+                                : Counted.of(check.faultCount(), "fault")));
         check.stats().ifPresent(stats -> stats(page, stats));
         for (Fault note : check.notes()) {
             page.line("note: " + note.text());
@@ -36,36 +37,32 @@ public final class CatalogueCheckText implements Report<CatalogueCheck> {
 
     private static void stats(TextPage page, CatalogueStats stats) {
         page.line(
-                "%d parts, %d offers, %d workloads"
+                "%s, %s, %s"
                         .formatted(
-                                stats.catalogue().partCount(),
-                                stats.catalogue().offerCount(),
-                                stats.catalogue().workloads().size()));
+                                Counted.of(stats.catalogue().partCount(), "part"),
+                                Counted.of(stats.catalogue().offerCount(), "offer"),
+                                Counted.of(stats.catalogue().workloads().size(), "workload")));
         if (!stats.withoutOffer().isEmpty()) {
             page.hanging("note: ", "nobody offers " + some(stats.withoutOffer()));
         }
         if (stats.singleOffer() > 0) {
             page.hanging(
                     "note: ",
-                    "one supplier alone offers "
-                            + AssessmentText.counted(stats.singleOffer(), "part"));
+                    "one supplier alone offers " + Counted.of(stats.singleOffer(), "part"));
         }
         if (stats.staleOffers() > 0) {
             page.hanging(
                     "note: ",
-                    "%s at least %d days old"
+                    "%s at least %s old"
                             .formatted(
-                                    AssessmentText.counted(stats.staleOffers(), "offer"),
-                                    stats.catalogue().reference().staleDays()));
+                                    Counted.of(stats.staleOffers(), "offer"),
+                                    Counted.of(stats.catalogue().reference().staleDays(), "day")));
         }
     }
 
     private static String some(List<String> ids) {
         int shown = Math.min(IDS_SHOWN, ids.size());
         String first = String.join(", ", ids.subList(0, shown));
-        return AssessmentText.counted(ids.size(), "part")
-                + ": "
-                + first
-                + (ids.size() > shown ? ", ..." : "");
+        return Counted.of(ids.size(), "part") + ": " + first + (ids.size() > shown ? ", ..." : "");
     }
 }

@@ -7,9 +7,11 @@ import rigbrief.catalogue.Capacity;
 import rigbrief.catalogue.FrameRate;
 import rigbrief.catalogue.Workload;
 import rigbrief.pricelist.PriceTrend;
+import rigbrief.quantity.Money;
 import rigbrief.report.CatalogueStats.KindLine;
 import rigbrief.report.CatalogueStats.Prices;
 import rigbrief.report.CatalogueStats.SupplierLine;
+import rigbrief.wording.Counted;
 
 /** A catalogue counted through, in plain text. */
 public final class CatalogueStatsText implements Report<CatalogueStats> {
@@ -30,10 +32,10 @@ public final class CatalogueStatsText implements Report<CatalogueStats> {
         page.chapter(stats.catalogue().name(), "as of " + stats.catalogue().asOf());
         page.paragraph(
                 0,
-                "%d parts, %d offers in %s, %s."
+                "%s, %s in %s, %s."
                         .formatted(
-                                stats.catalogue().partCount(),
-                                stats.catalogue().offerCount(),
+                                Counted.of(stats.catalogue().partCount(), "part"),
+                                Counted.of(stats.catalogue().offerCount(), "offer"),
                                 stats.catalogue().currency().getCurrencyCode(),
                                 stats.catalogue().digest()));
         page.section("Parts, each at its cheapest offer").table(kinds(stats));
@@ -52,13 +54,14 @@ public final class CatalogueStatsText implements Report<CatalogueStats> {
         PriceTrend trend = stats.trend().get();
         page.paragraph(
                 2,
-                "%d offers from %s to %s; of %d with more than one, %d are dearer than at first and %d cheaper."
+                "%s from %s to %s; of %d with more than one, %d %s dearer than at first and %d cheaper."
                         .formatted(
-                                trend.offers(),
+                                Counted.of(trend.offers(), "offer"),
                                 trend.from(),
                                 trend.to(),
                                 trend.series(),
                                 trend.dearer(),
+                                trend.dearer() == 1 ? "is" : "are",
                                 trend.cheaper()));
         if (!trend.moves().isEmpty()) {
             page.table(moves(trend));
@@ -78,8 +81,8 @@ public final class CatalogueStatsText implements Report<CatalogueStats> {
             table.row(
                     move.after().part(),
                     move.after().supplier(),
-                    move.before().price().plain(),
-                    move.after().price().plain(),
+                    move.before().price().grouped(),
+                    move.after().price().grouped(),
                     (move.percent().signum() > 0 ? "+" : "") + move.percent().toPlainString());
         }
         return table;
@@ -109,7 +112,7 @@ public final class CatalogueStatsText implements Report<CatalogueStats> {
     }
 
     private static String price(Optional<Prices> prices, Function<Prices, BigDecimal> which) {
-        return prices.map(which).map(BigDecimal::toPlainString).orElse("-");
+        return prices.map(which).map(Money::grouped).orElse("-");
     }
 
     private static TextTable suppliers(CatalogueStats stats) {
@@ -126,7 +129,7 @@ public final class CatalogueStatsText implements Report<CatalogueStats> {
                     Integer.toString(line.offers()),
                     Integer.toString(line.stale()),
                     Integer.toString(line.soldOut()),
-                    line.supplier().delivery().plain());
+                    line.supplier().delivery().grouped());
         }
         return table;
     }

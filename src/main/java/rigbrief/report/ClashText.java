@@ -43,7 +43,7 @@ final class ClashText {
         TextTable table = new TextTable().left("let go", 30).left("from", 14).left("to", 17);
         table.right("total");
         for (WayOut way : ways) {
-            String total = Money.ofMinor(way.totalMinor(), brief.currency()).plain();
+            String total = Money.ofMinor(way.totalMinor(), brief.currency()).grouped();
             String head = "";
             for (Change change : way.changes()) {
                 table.row(

@@ -56,11 +56,16 @@ final class FanWords {
             return sentence(balance.words(words.texts()));
         }
         return words.text(
-                "fan.balance",
-                Rounded.print(0, WHOLE * plan.speedShare(), " %"),
-                Rounded.print(0, balance.inM3h(), " m³/h"),
-                Rounded.print(0, balance.outM3h(), " m³/h"),
-                balance.words(words.texts()));
+                        "fan.balance",
+                        Rounded.print(0, WHOLE * plan.speedShare(), " %"),
+                        Rounded.print(0, balance.inM3h(), " m³/h"),
+                        Rounded.print(0, balance.outM3h(), " m³/h"),
+                        balance.words(words.texts()))
+                + words.text(
+                        "fan.needed",
+                        Rounded.print(0, plan.heatW(), " W"),
+                        Rounded.print(0, plan.neededM3h(), " m³/h"),
+                        FanPlan.USUAL_RISE_K);
     }
 
     private static String sentence(String words) {

@@ -96,7 +96,7 @@ final class FrontPlot {
         StringBuilder line = new StringBuilder(" ".repeat(LABEL));
         for (int tick = 0; tick <= TICKS; tick++) {
             long minor = Math.round(leastMinor + (mostMinor - leastMinor) * tick / TICKS);
-            String words = Money.ofMinor(minor, currency).plain();
+            String words = Money.ofMinor(minor, currency).grouped();
             int centre = LABEL + 1 + (WIDTH - 1) * tick / TICKS;
             int from = Math.max(line.length(), centre - words.length() / 2);
             from = Math.min(from, LABEL + 1 + WIDTH + 4 - words.length());

@@ -7,6 +7,7 @@ import rigbrief.proposal.budget.Budget;
 import rigbrief.proposal.budget.CeilingStep;
 import rigbrief.proposal.budget.FrontStep;
 import rigbrief.proposal.front.Knee;
+import rigbrief.wording.Counted;
 
 /** The front of a budget in plain text: a plot, steps, and what other ceilings would change. */
 final class FrontText {
@@ -37,7 +38,7 @@ final class FrontText {
         page.paragraph(
                 0,
                 "%s; none is both cheaper and better than another."
-                        .formatted(AssessmentText.counted(front.size(), "build")));
+                        .formatted(Counted.of(front.size(), "build")));
         page.paragraph(0, proof(front));
         if (front.size() > 1) {
             page.blank();
@@ -99,7 +100,7 @@ final class FrontText {
         for (FrontStep step : shown) {
             table.remarked(
                     before == null ? "" : words.step(before, step),
-                    words.plain(step.totalMinor()),
+                    words.amount(step.totalMinor()),
                     Rounded.print(4, step.utility(), ""),
                     step.gap() == 0
                             ? "-"
@@ -137,7 +138,7 @@ final class FrontText {
             String bought = step.moreMinor() < 0 ? "the last bought " : "the next would buy ";
             table.row(
                     words.more(step.moreMinor()),
-                    words.plain(step.to().totalMinor()),
+                    words.amount(step.to().totalMinor()),
                     BudgetWords.utility(step.gained()),
                     same ? "nothing" : bought + words.step(from, to));
         }
@@ -151,7 +152,7 @@ final class FrontText {
         return "The best build found costs %s, so no ceiling from %s to %s changes it."
                 .formatted(
                         words.money(first.from().totalMinor()),
-                        words.plain(ceiling + first.moreMinor()),
-                        words.plain(ceiling + last.moreMinor()));
+                        words.amount(ceiling + first.moreMinor()),
+                        words.amount(ceiling + last.moreMinor()));
     }
 }

@@ -8,6 +8,7 @@ import rigbrief.assembly.Bench;
 import rigbrief.assembly.handover.PartPassport;
 import rigbrief.assembly.handover.Upgrade;
 import rigbrief.assembly.handover.UpgradePath;
+import rigbrief.assess.Workings;
 import rigbrief.part.Slot;
 import rigbrief.report.page.DocumentSubject;
 import rigbrief.report.page.Words;
@@ -111,7 +112,9 @@ final class HandoverWords {
                         Rounded.print(0, it.power().wallIdleW(), " W"),
                         Rounded.print(0, it.power().wallW(), " W"),
                         Rounded.print(0, it.power().kwhPerYear(), " kWh"),
-                        figure(Rounded.asAsked(it.brief().place().hoursPerDay()), words)));
+                        figure(Rounded.asAsked(it.brief().place().hoursPerDay()), words),
+                        it.brief().place().hoursPerDay()));
+        lines.add(words.text("hand.union", Rounded.print(0, Workings.unionKwh(it), " kWh")));
         lines.add(
                 words.text(
                         "hand.heat",

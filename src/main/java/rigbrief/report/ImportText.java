@@ -11,6 +11,7 @@ import rigbrief.pricelist.OfferChange;
 import rigbrief.pricelist.Suggestion;
 import rigbrief.pricelist.Suspicion;
 import rigbrief.pricelist.Unmatched;
+import rigbrief.wording.Counted;
 
 /** What a price list means for a catalogue, as text. */
 public final class ImportText implements Report<ImportAnswer> {
@@ -138,8 +139,8 @@ public final class ImportText implements Report<ImportAnswer> {
         var percent = change.percent().orElseThrow();
         return new String[] {
             change.part().name(),
-            change.before().orElseThrow().price().plain(),
-            change.after().price().plain(),
+            change.before().orElseThrow().price().grouped(),
+            change.after().price().grouped(),
             (percent.signum() > 0 ? "+" : "") + percent.toPlainString()
         };
     }
@@ -173,7 +174,7 @@ public final class ImportText implements Report<ImportAnswer> {
     }
 
     private static String priced(OfferChange change) {
-        return change.part().name() + " at " + change.after().price().plain();
+        return change.part().name() + " at " + change.after().price().grouped();
     }
 
     private static void named(TextPage page, String what, List<String> names) {

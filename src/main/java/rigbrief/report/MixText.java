@@ -7,6 +7,7 @@ import rigbrief.part.Slot;
 import rigbrief.proposal.Mix;
 import rigbrief.proposal.Proposals;
 import rigbrief.quantity.Money;
+import rigbrief.wording.Counted;
 
 /** An order in two variants, in text. */
 final class MixText {

@@ -39,7 +39,7 @@ public final class OrderListText implements Report<DocumentSubject> {
     private record Writing(TextPage page, DocumentSubject subject, OrderList list, Words words) {
 
         String document() {
-            page.chapter(words.text("orders.head"), list.total().toString());
+            page.chapter(words.text("orders.head"), words.money(list.total()));
             page.paragraph(0, head());
             if (list.orders().isEmpty()) {
                 page.blank().paragraph(0, words.text("orders.nothing"));
@@ -77,16 +77,16 @@ public final class OrderListText implements Report<DocumentSubject> {
                         line.part().name(),
                         dash(line.part().listing().makerNumber()),
                         Integer.toString(line.quantity()),
-                        line.unitPrice().plain(),
-                        line.price().plain());
+                        words.texts().amount(line.unitPrice()),
+                        words.texts().amount(line.price()));
             }
             page.table(table);
             page.hanging(
                     "  ",
                     words.text(
                             "orders.text.sum",
-                            order.parts().plain(),
-                            order.delivery().plain(),
+                            words.texts().amount(order.parts()),
+                            words.texts().amount(order.delivery()),
                             order.total(),
                             words.text("count.day", order.longestLeadDays())));
         }
@@ -118,8 +118,8 @@ public final class OrderListText implements Report<DocumentSubject> {
             page.table(table);
         }
 
-        private static void row(TextTable table, String name, Money amount) {
-            table.row(name, amount.plain());
+        private void row(TextTable table, String name, Money amount) {
+            table.row(name, words.texts().amount(amount));
         }
 
         private String currency() {

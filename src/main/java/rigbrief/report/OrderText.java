@@ -15,6 +15,7 @@ import rigbrief.build.OrderStatus.Step;
 import rigbrief.build.PartState;
 import rigbrief.build.Units;
 import rigbrief.quantity.Money;
+import rigbrief.wording.Counted;
 
 /** How an order stands, as text. */
 public final class OrderText implements Report<OrderAnswer> {
@@ -94,7 +95,7 @@ public final class OrderText implements Report<OrderAnswer> {
         if (line.kept()) {
             return "own";
         }
-        return units.paid().map(Money::plain).orElse("(" + line.unitPrice().plain() + ")");
+        return units.paid().map(Money::grouped).orElse("(" + line.unitPrice().grouped() + ")");
     }
 
     private static void steps(TextPage page, OrderAnswer answer) {
@@ -143,9 +144,9 @@ public final class OrderText implements Report<OrderAnswer> {
                             + (step.units().state() == PartState.FAULTY
                                     ? " (faulty)"
                                     : " (set aside)");
-            case ORDER -> counted + " at " + step.line().unitPrice().plain();
+            case ORDER -> counted + " at " + step.line().unitPrice().grouped();
             case AWAIT -> counted + step.due().map(day -> ", due " + day).orElse("");
-            case CLAIM -> counted + ", " + step.units().paid().orElseThrow().plain() + " each";
+            case CLAIM -> counted + ", " + step.units().paid().orElseThrow().grouped() + " each";
             case CANCEL, FETCH, FIT -> counted;
         };
     }
@@ -153,12 +154,12 @@ public final class OrderText implements Report<OrderAnswer> {
     private static void money(TextPage page, OrderMoney money) {
         String currency = money.planned().currency().getCurrencyCode();
         TextTable table = new TextTable().left("parts alone", PART_COLUMNS).right(currency);
-        table.row("planned", money.planned().plain())
-                .row("to spend: wanted still", money.toSpend().plain())
-                .row("owed: ordered, not paid", money.owed().plain())
-                .row("paid", money.paid().plain())
-                .row("refunded", money.refunded().plain())
-                .row("to come back", money.toComeBack().plain());
+        table.row("planned", money.planned().grouped())
+                .row("to spend: wanted still", money.toSpend().grouped())
+                .row("owed: ordered, not paid", money.owed().grouped())
+                .row("paid", money.paid().grouped())
+                .row("refunded", money.refunded().grouped())
+                .row("to come back", money.toComeBack().grouped());
         page.section("Money").table(table);
     }
 
@@ -170,8 +171,9 @@ public final class OrderText implements Report<OrderAnswer> {
                     ? "Every part is fitted."
                     : status.here() == 1 ? "Every part is here." : "Not every part is here yet.";
         }
-        return "Of %d machines, %d have every part fitted and %d every part here."
-                .formatted(all, status.fitted(), status.here());
+        return "Of %d machines, %d %s every part fitted and %d every part here."
+                .formatted(
+                        all, status.fitted(), status.fitted() == 1 ? "has" : "have", status.here());
     }
 
     private static String stock(OrderAnswer answer) {

@@ -31,6 +31,9 @@ final class Printed {
 
     /** An amount with its unit. */
     static String amount(long amount, Unit unit, Currency currency) {
+        if (unit == Unit.MINOR_MONEY) {
+            return Money.ofMinor(amount, currency).toString();
+        }
         String symbol = unit(unit, currency);
         String number = number(amount, unit, currency).toPlainString();
         return symbol.isEmpty() ? number : number + " " + symbol;

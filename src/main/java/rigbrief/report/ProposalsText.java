@@ -10,6 +10,7 @@ import rigbrief.proposal.Proof;
 import rigbrief.proposal.Proposal;
 import rigbrief.proposal.Proposals;
 import rigbrief.quantity.Money;
+import rigbrief.wording.Counted;
 import rigbrief.wording.Phrase;
 
 /** Proposals in plain text, 80 columns wide. */
@@ -68,7 +69,7 @@ public final class ProposalsText implements Report<Proposals> {
                             .formatted(answer.brief().name(), answer.brief().client(), outcome()));
             page.paragraph(
                     0,
-                    "Ceiling %s all in%s. Catalogue \"%s\" of %s: %d parts, %d offers."
+                    "Ceiling %s all in%s. Catalogue \"%s\" of %s: %s, %s."
                             .formatted(
                                     answer.brief().ceiling(),
                                     answer.brief().quantity() > 1
@@ -76,8 +77,8 @@ public final class ProposalsText implements Report<Proposals> {
                                             : "",
                                     answer.catalogue().name(),
                                     answer.catalogue().asOf(),
-                                    answer.catalogue().partCount(),
-                                    answer.catalogue().offerCount()));
+                                    Counted.of(answer.catalogue().partCount(), "part"),
+                                    Counted.of(answer.catalogue().offerCount(), "offer")));
         }
 
         private String outcome() {
@@ -85,7 +86,7 @@ public final class ProposalsText implements Report<Proposals> {
                 return "an order in two variants";
             }
             if (answer.clash().isEmpty()) {
-                return AssessmentText.counted(answer.proposals().size(), "build");
+                return Counted.of(answer.proposals().size(), "build");
             }
             return answer.clash().get().needs().isEmpty()
                     ? "no build found"
@@ -157,7 +158,7 @@ public final class ProposalsText implements Report<Proposals> {
             List<String> before = List.of();
             for (FrontPoint point : answer.front().subList(0, shown())) {
                 table.row(
-                        Money.ofMinor(point.totalMinor(), answer.brief().currency()).plain(),
+                        Money.ofMinor(point.totalMinor(), answer.brief().currency()).grouped(),
                         Rounded.print(4, point.utility(), ""),
                         change(before, point.parts()));
                 before = point.parts();

@@ -13,6 +13,7 @@ import rigbrief.proposal.replace.Change;
 import rigbrief.proposal.replace.Replacement;
 import rigbrief.proposal.replace.Way;
 import rigbrief.quantity.Money;
+import rigbrief.wording.Counted;
 
 /** A replacement in plain text, 80 columns wide. */
 public final class ReplacementText implements Report<ReplacementAnswer> {
@@ -92,7 +93,7 @@ public final class ReplacementText implements Report<ReplacementAnswer> {
             page.blank()
                     .chapter(
                             way.aim().word().toUpperCase(Locale.ROOT),
-                            signed(way.extraMinor()) + " " + currency());
+                            signedMoney(way.extraMinor()));
             page.paragraph(0, way.aim().meaning());
             changes(way);
             stays(way);
@@ -204,7 +205,7 @@ public final class ReplacementText implements Report<ReplacementAnswer> {
         }
 
         private String where(BuildLine line) {
-            String price = "at " + line.unitPrice().plain();
+            String price = "at " + line.unitPrice().grouped();
             return line.supplier().map(id -> price + " from " + supplierName(id)).orElse(price);
         }
 
@@ -276,7 +277,7 @@ public final class ReplacementText implements Report<ReplacementAnswer> {
             page.section(
                     way.workMinutes() == 0
                             ? "At the bench"
-                            : "At the bench, about %d minutes".formatted(way.workMinutes()));
+                            : "At the bench, about " + Counted.of(way.workMinutes(), "minute"));
             if (way != first && way.work().equals(first.work())) {
                 page.paragraph(2, "As with the least change.");
                 return;
@@ -295,7 +296,7 @@ public final class ReplacementText implements Report<ReplacementAnswer> {
             TextTable table = new TextTable().left("", SLOT_COLUMNS);
             it.ways().forEach(way -> table.left(way.aim().word(), WAY_COLUMNS));
             row(table, "extra", way -> signed(way.extraMinor()));
-            row(table, "to come back", way -> plain(way.refundMinor()));
+            row(table, "to come back", way -> amount(way.refundMinor()));
             row(table, "utility", way -> GoalShare.utility(way.audit()).toPlainString());
             row(table, "all here by", way -> way.here().toString());
             for (Slot slot : Slot.values()) {
@@ -337,20 +338,20 @@ public final class ReplacementText implements Report<ReplacementAnswer> {
             remarks.forEach(remark -> page.hanging("  - ", remark));
         }
 
-        private String currency() {
-            return it.brief().currency().getCurrencyCode();
-        }
-
         private String money(long minor) {
             return Money.ofMinor(minor, it.brief().currency()).toString();
         }
 
-        private String plain(long minor) {
-            return Money.ofMinor(minor, it.brief().currency()).plain();
+        private String amount(long minor) {
+            return Money.ofMinor(minor, it.brief().currency()).grouped();
+        }
+
+        private String signedMoney(long minor) {
+            return it.brief().currency().getCurrencyCode() + " " + signed(minor);
         }
 
         private String signed(long minor) {
-            return (minor > 0 ? "+" : "") + plain(minor);
+            return (minor > 0 ? "+" : "") + amount(minor);
         }
     }
 }

@@ -141,6 +141,7 @@ final class TextPage {
 
     @Override
     public String toString() {
-        return text.toString();
+        // Spaces that do not break have done their work; a terminal needs no other than its own.
+        return text.toString().replace('\u00a0', ' ').replace('\u202f', ' ');
     }
 }

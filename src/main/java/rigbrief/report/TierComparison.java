@@ -28,7 +28,7 @@ final class TierComparison {
                 proposals,
                 audit ->
                         Money.ofMinor(audit.cost().totalMinor(), answer.brief().currency())
-                                .plain());
+                                .grouped());
         row(table, "utility", proposals, audit -> GoalShare.utility(audit).toPlainString());
         row(
                 table,

@@ -7,6 +7,7 @@ import rigbrief.measurement.tune.SceneLine;
 import rigbrief.measurement.tune.SceneLine.Pace;
 import rigbrief.measurement.tune.TunedTitle;
 import rigbrief.measurement.tune.Tuning;
+import rigbrief.wording.Counted;
 
 /** Settings and frame caps in plain text, a table per title. */
 public final class TuningText implements Report<TuningAnswer> {
@@ -26,7 +27,7 @@ public final class TuningText implements Report<TuningAnswer> {
     public String write(TuningAnswer answer, Style style) {
         TextPage page = new TextPage(style);
         Tuning tuning = answer.tuning();
-        page.chapter("Settings for each title", TuningWords.counted(tuning.titles().size()));
+        page.chapter("Settings for each title", Counted.of(tuning.titles().size(), "title"));
         page.paragraph(
                 0,
                 "Build \"%s\" under the brief \"%s\". What is said to hold does so with a chance of"

@@ -17,10 +17,6 @@ import rigbrief.measurement.tune.Tuning;
 final class TuningWords {
     private TuningWords() {}
 
-    static String counted(int titles) {
-        return titles == 1 ? "1 title" : titles + " titles";
-    }
-
     /** A cap's rate, with no more decimals than it needs. */
     static String fps(FrameCap cap) {
         return number(cap) + " fps";

@@ -9,6 +9,7 @@ import rigbrief.proposal.replace.Replacement;
 import rigbrief.proposal.replace.Watch;
 import rigbrief.proposal.replace.Way;
 import rigbrief.quantity.Money;
+import rigbrief.wording.Counted;
 
 /** A build set against a newer catalogue, in plain text, 80 columns wide. */
 public final class WatchText implements Report<WatchAnswer> {
@@ -153,8 +154,8 @@ public final class WatchText implements Report<WatchAnswer> {
                 table.row(
                         line.slot().word(),
                         (line.pieces() > 1 ? line.pieces() + " x " : "") + line.part().name(),
-                        plain(line.plannedMinor()),
-                        line.nowMinor().map(this::plain).orElse("-"),
+                        amount(line.plannedMinor()),
+                        line.nowMinor().map(this::amount).orElse("-"),
                         buys ? Integer.toString(line.stock()) : "-",
                         buys && line.suppliers() > 0 ? Integer.toString(line.leadDays()) : "-",
                         buys ? risks(line) : "ordered or here");
@@ -205,12 +206,12 @@ public final class WatchText implements Report<WatchAnswer> {
             return Money.ofMinor(minor, it.brief().currency()).toString();
         }
 
-        private String plain(long minor) {
-            return Money.ofMinor(minor, it.brief().currency()).plain();
+        private String amount(long minor) {
+            return Money.ofMinor(minor, it.brief().currency()).grouped();
         }
 
         private String signed(long minor) {
-            return (minor >= 0 ? "+" : "") + plain(minor);
+            return (minor >= 0 ? "+" : "") + amount(minor);
         }
     }
 }

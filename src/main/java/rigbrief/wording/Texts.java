@@ -1,11 +1,14 @@
 package rigbrief.wording;
 
+import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.text.Format;
 import java.text.MessageFormat;
+import java.text.NumberFormat;
 import java.util.ArrayList;
+import java.util.Currency;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -122,11 +125,7 @@ public final class Texts {
 
     /** A figure with its decimal mark and unit, thousands not parted. */
     public String figure(Measured figure) {
-        DecimalFormat format = new DecimalFormat("0", DecimalFormatSymbols.getInstance(locale));
-        int decimals = Math.max(0, figure.number().scale());
-        format.setMinimumFractionDigits(decimals);
-        format.setMaximumFractionDigits(decimals);
-        String number = format.format(figure.number());
+        String number = format("0", figure.number());
         return figure.unit().isEmpty() ? number : number + " " + figure.unit();
     }
 
@@ -172,13 +171,42 @@ public final class Texts {
         return String.join(joined.mark(), words);
     }
 
-    /** The code stands before the amount in English and behind it elsewhere. */
-    private String money(Money money) {
-        String amount = figure(new Measured(money.amount(), ""));
-        String code = money.currency().getCurrencyCode();
-        return locale.getLanguage().equals(Locale.ENGLISH.getLanguage())
-                ? code + " " + amount
-                : amount + " " + code;
+    /**
+     * An amount with its currency: in English behind the currency's code, elsewhere as the locale
+     * writes it, such as {@code 1.100,00 €}.
+     */
+    public String money(Money money) {
+        return money(money.amount(), money.currency());
+    }
+
+    /** The same of an amount that need not have the currency's own number of decimals. */
+    public String money(BigDecimal amount, Currency currency) {
+        if (locale.getLanguage().equals(Locale.ENGLISH.getLanguage())) {
+            return currency.getCurrencyCode() + " " + grouped(amount);
+        }
+        NumberFormat format = NumberFormat.getCurrencyInstance(locale);
+        format.setCurrency(currency);
+        format.setMinimumFractionDigits(amount.scale());
+        format.setMaximumFractionDigits(amount.scale());
+        return format.format(amount);
+    }
+
+    /** An amount without its currency, for a column whose head names it. */
+    public String amount(Money money) {
+        return grouped(money.amount());
+    }
+
+    /** A decimal number with all its decimals, thousands parted. */
+    public String grouped(BigDecimal number) {
+        return format("#,##0", number);
+    }
+
+    private String format(String pattern, BigDecimal number) {
+        DecimalFormat format = new DecimalFormat(pattern, DecimalFormatSymbols.getInstance(locale));
+        int decimals = Math.max(0, number.scale());
+        format.setMinimumFractionDigits(decimals);
+        format.setMaximumFractionDigits(decimals);
+        return format.format(number);
     }
 
     private static String capital(String words) {

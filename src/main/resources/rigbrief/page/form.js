@@ -9,6 +9,7 @@
   };
   var page = document.getElementById("content");
   var currency = page.dataset.currency;
+  var sign = page.dataset.sign;
   var decimals = Number(page.dataset.decimals);
   var kept = [];
   var faults = [];
@@ -93,8 +94,9 @@
   }
 
   function money(id) {
-    var entry = typed(id).replace(currency, "").trim();
-    var plain = entry.replace(",", ".");
+    var entry = typed(id).replace(currency, "").replace(sign, "").replace("\u00a0", " ").trim();
+    var parted = /^[0-9]{1,3}(,[0-9]{3})+[.][0-9]{1,2}$/.test(entry) ? "," : /^[0-9]{1,3}([.][0-9]{3})+,[0-9]{1,2}$/.test(entry) ? "." : "";
+    var plain = (parted ? entry.split(parted).join("") : entry).replace(",", ".");
     var grouped = /^[0-9]{1,3}[.,'][0-9]{3}$/.test(entry) && decimals !== 3;
     var form = new RegExp("^[0-9]{1,9}" + (decimals > 0 ? "([.][0-9]{1," + decimals + "})?" : "") + "$");
     if (!grouped && form.test(plain) && Number(plain) > 0 && Number(plain) <= 100000000) { return plain; }

@@ -17,6 +17,7 @@ import rigbrief.assembly.ScenarioBuilds.Filed;
 import rigbrief.assess.Workings;
 import rigbrief.assess.Workings.State;
 import rigbrief.audit.AuditFinding.Level;
+import rigbrief.model.power.CircuitLoad;
 import rigbrief.part.Drive;
 import rigbrief.part.FanConnector;
 import rigbrief.part.FrontPort;
@@ -278,7 +279,22 @@ class AssemblyPlanTest {
                         .filter(one -> one.head().equals("Circuits"))
                         .findFirst()
                         .orElseThrow();
-        assertThat(circuit.text()).contains("12 machines", "licensed electrician");
+        assertThat(circuit.text())
+                .contains("12 machines", "a circuit of 16 A bears 3680 W", "licensed electrician")
+                .endsWith(CircuitLoad.DEFERRAL);
+    }
+
+    /** Check ELEC-04: 470 µF at 390 V hold 35.74 J; beside it, 176 s down to 60 V by 200 kΩ. */
+    @Test
+    void the_charge_in_a_supply_is_told_in_figures() {
+        assertThat(Benches.plan(aBuild()).cautions())
+                .filteredOn(one -> one.head().equals("Stored charge"))
+                .singleElement()
+                .satisfies(
+                        one ->
+                                assertThat(one.text())
+                                        .startsWith("Never open the supply")
+                                        .contains("470 µF", "36 J at 390 V", "about 3 minutes"));
     }
 
     @Test

@@ -188,14 +188,46 @@ class IntakeCommandTest {
     }
 
     @Test
-    void answers_that_are_there_are_mentioned_and_left_alone_without_resume() {
-        asked(DESK.subList(0, 3)).run("intake", "--out", out.toString());
+    void answers_that_an_earlier_run_kept_are_neither_used_nor_lost_without_resume()
+            throws IOException {
+        asked(DESK.subList(0, 12)).run("intake", "--out", out.toString());
+        byte[] before = Files.readAllBytes(kept());
 
         var captured = asked(DESK);
         var status = captured.run("intake", "--out", out.toString());
 
+        assertThat(status).isEqualTo(ExitStatus.WRONG_USE);
+        assertThat(captured.err())
+                .contains(kept() + ": found answers of a run that was stopped, expected none; ")
+                .contains("--resume")
+                .contains("--force");
+        assertThat(captured.out()).isEmpty();
+        assertThat(out).doesNotExist();
+        assertThat(kept()).hasBinaryContent(before);
+    }
+
+    @Test
+    void force_begins_anew_without_the_answers_that_an_earlier_run_kept() throws BadInput {
+        asked(List.of("Somebody else", "9")).run("intake", "--out", out.toString());
+
+        var status = asked(DESK).run("intake", "--out", out.toString(), "--force");
+
         assertThat(status).isEqualTo(ExitStatus.DONE);
-        assertThat(captured.err()).contains("--resume goes on from them");
+        assertThat(BriefReader.read(out, catalogue).client()).isEqualTo("Fenwick and Daughters");
+        assertThat(kept()).doesNotExist();
+    }
+
+    @Test
+    void answers_behind_one_that_no_longer_holds_are_kept_until_their_questions_come()
+            throws IOException {
+        asked(DESK.subList(0, 12)).run("intake", "--out", out.toString());
+        String changed = Files.readString(kept()).replace("quantity = 2", "quantity = none");
+        Files.writeString(kept(), changed);
+
+        asked(List.of("4")).run("intake", "--out", out.toString(), "--resume");
+
+        assertThat(Files.readString(kept()))
+                .isEqualTo(changed.replace("quantity = none", "quantity = 4"));
     }
 
     @Test

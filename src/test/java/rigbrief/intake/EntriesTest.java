@@ -66,6 +66,9 @@ class EntriesTest {
                 "1250,5|1250.50",
                 "EUR 900|900.00",
                 "900 EUR|900.00",
+                "EUR 1,250.50|1250.50",
+                "1.250,50\u00a0€|1250.50",
+                "1,000,000.00|1000000.00",
                 "0.01|0.01"
             })
     void an_amount_may_have_a_point_or_a_comma_and_its_currency(String typed, String amount)
@@ -75,7 +78,21 @@ class EntriesTest {
 
     /** 1.250 is a thousand to some readers and one and a quarter to others. */
     @ParameterizedTest
-    @ValueSource(strings = {"1.250", "1,250", "1'250", "-5", "0", "12.345", "ten", "", "200000000"})
+    @ValueSource(
+            strings = {
+                "1.250",
+                "1,250",
+                "1'250",
+                "-5",
+                "0",
+                "12.345",
+                "1,250,000",
+                "12.50,00",
+                "1,2500.00",
+                "ten",
+                "",
+                "200000000"
+            })
     void an_amount_that_could_mean_two_things_or_none_is_refused(String typed) {
         assertThatThrownBy(() -> Entries.money(typed, EURO, false))
                 .isInstanceOf(NotUnderstood.class);

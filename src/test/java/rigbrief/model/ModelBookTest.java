@@ -2,10 +2,17 @@ package rigbrief.model;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.tngtech.archunit.core.domain.Dependency;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -13,6 +20,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import rigbrief.Main;
 
 /** Walks every model: none without a test of its name, none without source and formula. */
 class ModelBookTest {
@@ -76,6 +84,59 @@ class ModelBookTest {
     @MethodSource("models")
     void every_package_says_what_it_is_for(Path model) {
         assertThat(model.resolveSibling("package-info.java")).exists();
+    }
+
+    /**
+     * Models that no answer needs, since no sheet and no brief states what they ask; they stay for
+     * the published checks they keep (DEVELOPERS.md says which).
+     */
+    private static final Set<String> WITHOUT_INPUT =
+            Set.of(
+                    "AWeighting",
+                    "FrameStatistics",
+                    "Loudness",
+                    "M2Module",
+                    "MultiStream",
+                    "OctaveBand",
+                    "PixelDensity",
+                    "RoomCriteria",
+                    "SampleMoments",
+                    "SlotPitch",
+                    "TwelveVoltBudget");
+
+    @Test
+    void every_other_model_is_used_for_an_answer() {
+        JavaClasses classes =
+                new ClassFileImporter()
+                        .importUrl(Main.class.getProtectionDomain().getCodeSource().getLocation());
+        Set<JavaClass> used = new HashSet<>();
+        Deque<JavaClass> open = new ArrayDeque<>();
+        for (JavaClass each : classes) {
+            if (!model(each)) {
+                open.add(each);
+            }
+        }
+        while (!open.isEmpty()) {
+            for (Dependency dependency : open.pop().getDirectDependenciesFromSelf()) {
+                JavaClass target = dependency.getTargetClass();
+                if (model(target) && used.add(target)) {
+                    open.add(target);
+                }
+            }
+        }
+        Set<String> unused = new TreeSet<>();
+        models().forEach(it -> unused.add(name(it)));
+        used.forEach(it -> unused.remove(outermost(it)));
+
+        assertThat(unused).containsExactlyInAnyOrderElementsOf(WITHOUT_INPUT);
+    }
+
+    private static boolean model(JavaClass one) {
+        return one.getPackageName().startsWith("rigbrief.model");
+    }
+
+    private static String outermost(JavaClass one) {
+        return one.getEnclosingClass().map(ModelBookTest::outermost).orElse(one.getSimpleName());
     }
 
     private static String name(Path model) {

@@ -29,7 +29,8 @@ class ClashFinderTest {
     void the_title_clashes_with_the_ceiling_and_with_the_size() {
         assertThat(named(clash.sets()))
                 .containsExactlyInAnyOrder(
-                        List.of("ceiling EUR 1100.00", TITLE), List.of(TITLE, "size at most 10 l"));
+                        List.of("ceiling EUR 1,100.00", TITLE),
+                        List.of(TITLE, "size at most 10 l"));
         assertThat(clash.minimal()).isTrue();
         assertThat(clash.allSets()).isTrue();
     }
@@ -56,7 +57,7 @@ class ClashFinderTest {
                 .extracting(
                         way -> way.changes().stream().map(each -> each.need().toString()).toList())
                 .containsExactly(
-                        List.of(TITLE), List.of("ceiling EUR 1100.00", "size at most 10 l"));
+                        List.of(TITLE), List.of("ceiling EUR 1,100.00", "size at most 10 l"));
     }
 
     @Test

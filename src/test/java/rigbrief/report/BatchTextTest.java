@@ -17,7 +17,7 @@ class BatchTextTest {
                           ----------------------------------------------
                           anvil   proposed    479.63         -  595.02 *
                           desks   proposed         -         -         -
-                                  in two variants: 22978.54
+                                  in two variants: 22,978.54
                           hask    impossible       -         -         -
                           =mail   bad input        -         -         -
                           moss    called off       -         -         -

@@ -57,6 +57,9 @@ import rigbrief.proposal.replace.Trouble;
 class EveryPrintedNumberTest {
     private static final Pattern NUMBER = Pattern.compile("-?\\d+(\\.\\d+)?");
 
+    /** Digits, thousands parted or not, with or without decimals. */
+    private static final String DIGITS = "(?:\\d{1,3}(?:,\\d{3})+|\\d+)(?:\\.\\d+)?";
+
     /** Digits as letters that nothing else is written with. */
     private static final String LETTERS = "ABCDEFGHIJ";
 
@@ -81,8 +84,8 @@ class EveryPrintedNumberTest {
             for (String piece : words.split("(?<=[#@±])|(?=[#@±])")) {
                 pattern.append(
                         switch (piece) {
-                            case "#" -> "(-?\\d+(?:\\.\\d+)?)";
-                            case "±" -> "([+-]\\d+(?:\\.\\d+)?)";
+                            case "#" -> "(-?" + DIGITS + ")";
+                            case "±" -> "([+-]" + DIGITS + ")";
                             case "@" -> "\\S+";
                             default -> Pattern.quote(piece);
                         });
@@ -212,7 +215,7 @@ class EveryPrintedNumberTest {
             while (matcher.find()) {
                 for (int i = 0; i < sentence.from().size(); i++) {
                     String from = sentence.from().get(i);
-                    BigDecimal printed = new BigDecimal(matcher.group(i + 1));
+                    BigDecimal printed = new BigDecimal(matcher.group(i + 1).replace(",", ""));
                     if (!from.equals("=") && !from.equals("-") && !book.gives(from, printed)) {
                         wrong.add(matcher.group() + ": " + printed + " is not " + from);
                     }

@@ -69,6 +69,8 @@ class FrontPlotTest {
 
     @Test
     void the_axis_tells_the_least_and_the_most_money() {
-        assertThat(plot(FrontPlot.Letters.UNICODE).get(16)).contains("1000.00").endsWith("2000.00");
+        assertThat(plot(FrontPlot.Letters.UNICODE).get(16))
+                .contains("1,000.00")
+                .endsWith("2,000.00");
     }
 }

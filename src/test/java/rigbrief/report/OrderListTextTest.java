@@ -22,12 +22,12 @@ class OrderListTextTest {
         assertThat(Subjects.narrow(text)).isTrue();
         for (var cost : subject.audit().cost().lines()) {
             var part = subject.filed().build().part(cost.slot());
-            String price = Money.ofMinor(cost.unitMinor(), subject.brief().currency()).plain();
+            String price = Money.ofMinor(cost.unitMinor(), subject.brief().currency()).grouped();
             assertThat(text).as(part.id()).contains(part.listing().makerNumber()).contains(price);
         }
         Money total =
                 Money.ofMinor(subject.audit().cost().totalMinor(), subject.brief().currency());
-        assertThat(text).containsPattern("all in +" + total.plain().replace(".", "[.]"));
+        assertThat(text).containsPattern("all in +" + total.grouped().replace(".", "[.]"));
         boolean licence = subject.filed().build().has(Slot.SYSTEM);
         assertThat(Subjects.flat(text).contains("operating system: licence")).isEqualTo(!licence);
     }

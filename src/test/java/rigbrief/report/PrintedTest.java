@@ -14,9 +14,9 @@ class PrintedTest {
 
     @Test
     void money_has_the_currencys_digits_and_code() {
-        assertThat(Printed.amount(184_250, Unit.MINOR_MONEY, EURO)).isEqualTo("1842.50 EUR");
+        assertThat(Printed.amount(184_250, Unit.MINOR_MONEY, EURO)).isEqualTo("EUR 1,842.50");
         assertThat(Printed.amount(184_250, Unit.MINOR_MONEY, Currency.getInstance("JPY")))
-                .isEqualTo("184250 JPY");
+                .isEqualTo("JPY 184,250");
     }
 
     @Test

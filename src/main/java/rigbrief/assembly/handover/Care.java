@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import rigbrief.assembly.Bench;
 import rigbrief.build.Build;
+import rigbrief.model.memory.DriveEndurance;
 import rigbrief.part.CoolerType;
 import rigbrief.part.Drive;
 import rigbrief.part.DriveForm;
@@ -17,6 +18,9 @@ import rigbrief.part.Slot;
  * @param what what to do
  */
 public record Care(String when, String what) {
+
+    /** What a desk writes in a day, rather more than less. Common practice. */
+    private static final int USUAL_GB_PER_DAY = 20;
 
     /** The care for a build. */
     static List<Care> of(Bench bench) {
@@ -42,6 +46,20 @@ public record Care(String when, String what) {
         care.add(new Care(bench.say("care.years3"), bench.say("care.years3.what")));
     }
 
+    /** What the rating is a day over the guarantee, and whether usual work stays within it. */
+    private static String daily(Drive drive, Bench bench) {
+        int years = drive.listing().warrantyYears().orElse(0);
+        if (years == 0) {
+            return "";
+        }
+        int ratingTbw = drive.enduranceTbw().or(0);
+        double promised = DriveEndurance.promisedYears(ratingTbw, USUAL_GB_PER_DAY, years);
+        return bench.say("care.wear.daily", DriveEndurance.gbPerDay(ratingTbw, years), years)
+                + (promised < years
+                        ? bench.say("care.wear.beyond", USUAL_GB_PER_DAY, promised)
+                        : bench.say("care.wear.within", USUAL_GB_PER_DAY));
+    }
+
     private static void drives(Bench bench, List<Care> care) {
         for (Drive drive : bench.build().drives()) {
             if (drive.form() != DriveForm.BAY_35 && drive.enduranceTbw().stated()) {
@@ -51,7 +69,8 @@ public record Care(String when, String what) {
                                 bench.say(
                                         "care.wear.what",
                                         drive.name(),
-                                        drive.enduranceTbw().or(0))));
+                                        drive.enduranceTbw().or(0),
+                                        daily(drive, bench))));
             } else if (drive.form() == DriveForm.BAY_35) {
                 care.add(
                         new Care(

@@ -15,6 +15,8 @@ import rigbrief.model.noise.SoundSum;
  *
  * <p>Formula: that of {@link FanSpeedSolver}; of the choices in which no part gets too hot at
  * sustained power the quietest counts.
+ *
+ * <p>Source: those of the models that {@link FanSpeedSolver} joins.
  */
 public final class CoolerInlets {
     private static final int SPEEDS = FanSpeedSolver.STEPS - FanSpeedSolver.LEAST_STEP + 1;

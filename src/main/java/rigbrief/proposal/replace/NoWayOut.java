@@ -15,6 +15,7 @@ import rigbrief.presolve.Candidates;
 import rigbrief.presolve.ReplacementCandidates;
 import rigbrief.rule.Rule;
 import rigbrief.rule.Rules;
+import rigbrief.wording.Counted;
 
 /** Says why there is no replacement: which rules refuse what might take a lost part's place. */
 final class NoWayOut {
@@ -70,10 +71,14 @@ final class NoWayOut {
             firstBroken(assessor.assess(other))
                     .ifPresent(rule -> counts.merge(rule, 1, Integer::sum));
         }
+        int ways = candidates.all(slot).size();
         StringBuilder words =
                 new StringBuilder(
-                        "With nothing else changed, %d ways to fill slot %s are refused:"
-                                .formatted(candidates.all(slot).size(), slot.word()));
+                        "With nothing else changed, %s to fill slot %s %s refused:"
+                                .formatted(
+                                        Counted.of(ways, "way"),
+                                        slot.word(),
+                                        ways == 1 ? "is" : "are"));
         counts.entrySet().stream()
                 .sorted(
                         Map.Entry.<String, Integer>comparingByValue()

@@ -18,6 +18,7 @@ public final class FormPage {
         Map<String, Object> model = new LinkedHashMap<>();
         model.put("sheet", FormSheet.of(catalogue, words.texts()));
         model.put("currency", catalogue.currency().getCurrencyCode());
+        model.put("sign", catalogue.currency().getSymbol(words.locale()));
         model.put("decimals", Integer.toString(catalogue.currency().getDefaultFractionDigits()));
         model.put(
                 "plate",

@@ -189,7 +189,7 @@ final class NeedBook {
         }
         return chance < 0.01
                 ? words.text("need.chance.least")
-                : words.text("need.chance", words.number(0, chance * 100));
+                : words.text("need.chance", Math.round(chance * 100));
     }
 
     private Bar bar(int index, NeedLine line, BigDecimal promised) {

@@ -85,7 +85,11 @@ final class PartWords {
                             words.number(0, processor.efficiencyCores()));
         }
         return words.text(
-                "part.processor", cores, words.number(0, processor.sustainedPowerW()), runs(it));
+                "part.processor",
+                cores,
+                words.number(0, processor.sustainedPowerW()),
+                runs(it),
+                processor.performanceCores() + processor.efficiencyCores());
     }
 
     private String runs(Assessment it) {
@@ -125,8 +129,8 @@ final class PartWords {
         return words.text(
                 "part.board",
                 board.socket(),
-                words.number(0, board.memorySlots()),
-                words.number(0, places),
+                board.memorySlots(),
+                places,
                 board.wireless() == WirelessStandard.NONE
                         ? ""
                         : words.text("part.board.wireless", network(board.wireless())));
@@ -185,9 +189,9 @@ final class PartWords {
         return choice.get() instanceof Choice.Only only && only.rule().isPresent()
                 ? words.text(
                         "choice.only.rule",
-                        words.number(0, only.cheaper()),
+                        only.cheaper(),
                         ruleTitle(only.rule().get()),
-                        words.number(0, only.turnedAway()))
+                        only.turnedAway())
                 : words.text(choice.get() instanceof Choice.Own ? "choice.own" : "choice.only");
     }
 

@@ -2,15 +2,13 @@ package rigbrief.report.page;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.text.DecimalFormat;
-import java.text.DecimalFormatSymbols;
-import java.text.NumberFormat;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
 import java.util.Currency;
 import java.util.List;
 import java.util.Locale;
+import rigbrief.quantity.Money;
 import rigbrief.wording.Phrase;
 import rigbrief.wording.Texts;
 
@@ -86,38 +84,34 @@ public final class Words {
         return texts.has(key);
     }
 
-    /** An amount with its currency's sign. */
+    /** An amount with its currency, see {@link Texts#money}, in one line. */
     public String money(long minor, Currency currency) {
-        NumberFormat format = NumberFormat.getCurrencyInstance(locale);
-        int decimals = Math.max(0, currency.getDefaultFractionDigits());
-        format.setCurrency(currency);
-        format.setMinimumFractionDigits(decimals);
-        format.setMaximumFractionDigits(decimals);
-        return format.format(BigDecimal.valueOf(minor, decimals));
+        return money(Money.ofMinor(minor, currency));
+    }
+
+    /** An amount with its currency, see {@link Texts#money}, in one line. */
+    public String money(Money money) {
+        return inOneLine(texts.money(money));
+    }
+
+    private static String inOneLine(String money) {
+        return money.replace(' ', '\u00a0');
     }
 
     /** An amount rounded to whole units of its currency, for what is only estimated. */
     public String roundMoney(long minor, Currency currency) {
-        NumberFormat format = NumberFormat.getCurrencyInstance(locale);
-        format.setCurrency(currency);
-        format.setMaximumFractionDigits(0);
-        format.setRoundingMode(RoundingMode.HALF_UP);
-        return format.format(
-                BigDecimal.valueOf(minor, Math.max(0, currency.getDefaultFractionDigits())));
+        BigDecimal exact = Money.ofMinor(minor, currency).amount();
+        return inOneLine(texts.money(exact.setScale(0, RoundingMode.HALF_UP), currency));
     }
 
     /** An amount without its currency, for a column whose head names it. */
     public String amount(long minor, Currency currency) {
-        int decimals = Math.max(0, currency.getDefaultFractionDigits());
-        return number(BigDecimal.valueOf(minor, decimals));
+        return texts.amount(Money.ofMinor(minor, currency));
     }
 
     /** A decimal number with all its decimals. */
     public String number(BigDecimal number) {
-        DecimalFormat format = new DecimalFormat("#,##0", DecimalFormatSymbols.getInstance(locale));
-        format.setMinimumFractionDigits(Math.max(0, number.scale()));
-        format.setMaximumFractionDigits(Math.max(0, number.scale()));
-        return format.format(number);
+        return texts.grouped(number);
     }
 
     /** A figure rounded half up to that many decimals. */

@@ -70,12 +70,15 @@ public final class DriveSharesRule implements Rule {
     private static Phrase off(Share share) {
         String ports = numbers(share.sataPorts());
         String slots = numbers(share.slotPositions());
-        if (slots.isEmpty()) {
-            return Phrase.of("finding.drive-shares.ports-off", share.m2(), ports);
+        int portCount = share.sataPorts().size();
+        int slotCount = share.slotPositions().size();
+        if (slotCount == 0) {
+            return Phrase.of("finding.drive-shares.ports-off", share.m2(), ports, portCount);
         }
-        return ports.isEmpty()
-                ? Phrase.of("finding.drive-shares.slots-off", share.m2(), slots)
-                : Phrase.of("finding.drive-shares.off", share.m2(), ports, slots);
+        return portCount == 0
+                ? Phrase.of("finding.drive-shares.slots-off", share.m2(), slots, slotCount)
+                : Phrase.of(
+                        "finding.drive-shares.off", share.m2(), ports, slots, portCount, slotCount);
     }
 
     private static String numbers(List<Integer> numbers) {

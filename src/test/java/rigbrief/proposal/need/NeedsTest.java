@@ -35,7 +35,7 @@ class NeedsTest {
         assertThat(needs.musts())
                 .extracting(Need::name)
                 .containsExactly(
-                        "ceiling EUR 2450.00",
+                        "ceiling EUR 2,450.00",
                         "Harbour of Glass, average 72 fps, 1 % low 48 fps",
                         "Kiln Drafting, within 90 s",
                         "lighting none",

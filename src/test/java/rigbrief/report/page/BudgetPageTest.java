@@ -38,7 +38,8 @@ class BudgetPageTest {
         assertThat(root.getAttribute("aria-labelledby")).isEqualTo("front-title front-words");
         assertThat(root.getElementsByTagName("title").item(0).getTextContent())
                 .isEqualTo("Money against how well the wishes are met");
-        assertThat(root.getElementsByTagName("desc").item(0).getTextContent()).contains("€926.90");
+        assertThat(root.getElementsByTagName("desc").item(0).getTextContent())
+                .contains("EUR\u00a0926.90");
         assertThat(root.getElementsByTagName("text").getLength()).isGreaterThan(4);
     }
 

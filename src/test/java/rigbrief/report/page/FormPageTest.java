@@ -215,7 +215,7 @@ class FormPageTest {
         type("shops", "2");
         choose("goal-0", "quiet");
         choose("goal-1", "look");
-        type("ceiling", "8400,50");
+        type("ceiling", "8.400,50 €");
         type("overrun", "3%");
 
         Brief brief = written();

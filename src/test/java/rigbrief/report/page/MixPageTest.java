@@ -60,7 +60,7 @@ class MixPageTest {
         String page = page(Locale.UK);
 
         assertThat(page)
-                .contains("26 and 14 machines", "€33,400.00", "for all 26 machines")
+                .contains("26 and 14 machines", "EUR\u00a033,400.00", "for all 26 machines")
                 .contains("for all 14 machines", "First variant", "Second variant")
                 .contains(ONE.memory().name(), OTHER.memory().name())
                 .doesNotContain("No build meets every must");

@@ -102,10 +102,15 @@ class ProposalPageIT {
         return Words.of(Locale.UK).money(point.totalMinor(), potter.brief().currency());
     }
 
+    /** The browser tells spaces that do not break as plain ones. */
+    private static String inOneLine(String text) {
+        return text.replace("EUR ", "EUR\u00a0");
+    }
+
     private static List<String> shown() {
         List<String> shown = new ArrayList<>();
         for (String id : List.of("step-shown", "step-parts", "step-needs", "step-figures")) {
-            shown.add(browser.driver().findElement(By.id(id)).getText());
+            shown.add(inOneLine(browser.driver().findElement(By.id(id)).getText()));
         }
         shown.add(browser.driver().findElement(By.id("here")).getDomAttribute("cx"));
         return shown;

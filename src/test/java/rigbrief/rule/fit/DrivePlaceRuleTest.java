@@ -43,7 +43,7 @@ class DrivePlaceRuleTest {
 
         Finding finding = check(new DrivePlaceRule(), build);
 
-        assertThat(finding).isBreachOf(1).saying("1 drives find no M.2 slot");
+        assertThat(finding).isBreachOf(1).saying("1 drive finds no M.2 slot");
     }
 
     @Test
@@ -126,7 +126,7 @@ class DrivePlaceRuleTest {
 
         Finding finding = check(new DrivePlaceRule(), build);
 
-        assertThat(finding).isBreachOf(1).saying("2 SATA drives, 1 ports");
+        assertThat(finding).isBreachOf(1).saying("2 SATA drives, 1 port");
     }
 
     @Test

@@ -84,7 +84,7 @@ class DriveSharesRuleTest {
 
         Finding finding = check(new DriveSharesRule(), build);
 
-        assertThat(finding).isBreachOf(1).saying("switches off slots 1;");
+        assertThat(finding).isBreachOf(1).saying("switches off slot 1;");
     }
 
     @Test

@@ -37,7 +37,7 @@ class FanHeadersRuleTest {
 
         Finding finding = check(new FanHeadersRule(), build);
 
-        assertThat(finding).isNote().saying("1 headers feed two fans each");
+        assertThat(finding).isNote().saying("1 header feeds two fans");
     }
 
     @Test
@@ -46,7 +46,7 @@ class FanHeadersRuleTest {
 
         Finding finding = check(new FanHeadersRule(), build);
 
-        assertThat(finding).isBreachOf(1).saying("two fans of 501 mA each and give 1000 mA");
+        assertThat(finding).isBreachOf(1).saying("two fans of 501 mA each and gives 1000 mA");
     }
 
     @Test
@@ -57,8 +57,7 @@ class FanHeadersRuleTest {
 
         assertThat(finding)
                 .isCaution()
-                .saying(
-                        "1 headers feed two fans each; the current of the case's own fans isn't stated");
+                .saying("1 header feeds two fans; the current of the case's own fans isn't stated");
     }
 
     @Test

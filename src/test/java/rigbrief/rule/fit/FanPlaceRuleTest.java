@@ -36,7 +36,7 @@ class FanPlaceRuleTest {
 
         Finding finding = check(new FanPlaceRule(), build);
 
-        assertThat(finding).isBreachOf(1).saying("1 of 4 added fans of 120 mm find no place");
+        assertThat(finding).isBreachOf(1).saying("1 of 4 added fans of 120 mm finds no place");
     }
 
     @Test

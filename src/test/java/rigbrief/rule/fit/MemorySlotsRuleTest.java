@@ -40,7 +40,7 @@ class MemorySlotsRuleTest {
         assertThat(finding)
                 .isBreachOf(1)
                 .hasMargin(1, 2, Unit.PIECE)
-                .saying("2 modules of 16 GB for 1 slots");
+                .saying("2 modules of 16 GB for 1 slot");
     }
 
     @Test
