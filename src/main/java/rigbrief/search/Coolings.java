@@ -59,8 +59,14 @@ final class Coolings extends KeptCouple {
             if (minor[s] + (fans.noneLeft() ? 0 : fans.least(s)) < least[s]) {
                 return true;
             }
-            for (int w = 0; w < worth.length; w++) {
-                if (passes(s, w, minor, mostGain)) {
+        }
+        for (int w = 0; w < worth.length; w++) {
+            double each = worth[w];
+            double[] seen = net[w];
+            double[] fansNet = fans.netOrNone(w);
+            for (int k = 0; k < count; k++) {
+                int s = alive.get(k);
+                if (mostGain - each * minor[s] + fansNet[s] > seen[s]) {
                     lastK = k;
                     lastW = w;
                     return true;

@@ -21,6 +21,8 @@ import rigbrief.model.noise.SoundSum;
 public final class CoolerInlets {
     private static final int SPEEDS = FanSpeedSolver.STEPS - FanSpeedSolver.LEAST_STEP + 1;
 
+    private static final double SLOWEST = FanNoise.energyFactor(CoolerResistance.LEAST_SPEED_SHARE);
+
     private static final double[] SHARE = new double[SPEEDS];
 
     private static final double[] FACTOR = new double[SPEEDS];
@@ -134,9 +136,13 @@ public final class CoolerInlets {
      */
     public double leastLevelDba(CoolingCase.Processor working, CoolingCase.Processor full) {
         double coolerEnergy = SoundSum.energy(working.coolerFullDba());
+        double slowest = coolerEnergy * SLOWEST;
         double least = Double.POSITIVE_INFINITY;
         for (int choice = 0; choice < cardTooHot.length; choice++) {
-            if (!cardTooHot[choice] && !tooHot.test(excessK(full, fullInletC[choice]))) {
+            double atLeast = fansEnergy[choice] * FACTOR[0] + cardLeast[choice] + slowest;
+            if (atLeast < least
+                    && !cardTooHot[choice]
+                    && !tooHot.test(excessK(full, fullInletC[choice]))) {
                 least = leastEnergy(choice, working, coolerEnergy, least);
             }
         }
@@ -155,11 +161,12 @@ public final class CoolerInlets {
             Arrays.fill(inletC[choice], Double.NaN);
             reckon(choice, SPEEDS - 1);
             // In the coolest air the card is as quiet as it gets, and so is the cooler.
-            cardLeast[choice] = cardEnergy[choice][SPEEDS - 1];
+            cardLeast[choice] =
+                    Math.min(cardEnergy[choice][SPEEDS - 1], cardEnergy(CardCooling.MOST_RATIO));
         }
         double coolerLeast = coolerEnergy(choice, SPEEDS - 1, working, full);
         double others = cardLeast[choice] + coolerLeast;
-        if (!(others < Double.POSITIVE_INFINITY)) {
+        if (!(cardEnergy[choice][SPEEDS - 1] + coolerLeast < Double.POSITIVE_INFINITY)) {
             // Cool enough but for rounding, so everything runs flat out.
             double flatOut = fansEnergy[choice] + full + cardEnergy(CardCooling.MOST_RATIO);
             return Math.min(known, flatOut);
@@ -180,12 +187,19 @@ public final class CoolerInlets {
         if (Double.isNaN(inletC[choice][i])) {
             reckon(choice, i);
         }
-        double neededKw = (working.limitC() - marginK - inletC[choice][i]) / working.powerW();
-        double speed = CoolerResistance.speedFor(working.coolerFullKw(), neededKw);
+        double spareK = working.limitC() - marginK - inletC[choice][i];
+        if (!(spareK > 0)) {
+            return Double.POSITIVE_INFINITY;
+        }
+        // As CoolerResistance has it, without a call: this is asked most of all.
+        double ratio = working.coolerFullKw() * working.powerW() / spareK;
+        double speed = ratio * ratio;
         if (!(speed <= 1)) {
             return Double.POSITIVE_INFINITY;
         }
-        return full * FanNoise.energyFactor(Math.max(CoolerResistance.LEAST_SPEED_SHARE, speed));
+        return speed <= CoolerResistance.LEAST_SPEED_SHARE
+                ? full * SLOWEST
+                : full * FanNoise.energyFactor(speed);
     }
 
     private double excessK(CoolingCase.Processor it, double inlet) {
