@@ -20,7 +20,7 @@ import rigbrief.search.TwoStage;
  *
  * @param leastMoney the search for least money
  * @param mostUtility the search for most utility under the ceiling
- * @param aside the space that least money was searched in, for what else can be searched beside
+ * @param aside the space that least money was searched in, for a search with two hands
  */
 record FirstSearches(Certificate leastMoney, Certificate mostUtility, SearchSpace aside) {
 
@@ -67,7 +67,7 @@ record FirstSearches(Certificate leastMoney, Certificate mostUtility, SearchSpac
     }
 
     /** The same build in another space over the same candidates. */
-    static Certificate rebound(Certificate certificate, SearchSpace space) {
+    private static Certificate rebound(Certificate certificate, SearchSpace space) {
         return certificate.best().isEmpty()
                 ? certificate
                 : certificate.with(space.rebound(certificate.best().get()));

@@ -11,7 +11,6 @@ import rigbrief.brief.Brief;
 import rigbrief.quantity.Money;
 import rigbrief.search.Certificate;
 import rigbrief.search.Objective;
-import rigbrief.search.Problem;
 import rigbrief.search.SearchSpace;
 import rigbrief.search.Standing;
 import rigbrief.search.TwoStage;
@@ -27,25 +26,20 @@ import rigbrief.wording.Phrase;
 record Overrun(Optional<Certificate> certificate, List<Phrase> remarks) {
     private static final Overrun NONE = new Overrun(Optional.empty(), List.of());
 
-    /** Most utility with the overrun; empty when the brief allows none. */
-    static Optional<Certificate> search(
-            SearchSpace space, Brief brief, TwoStage search, Standing full) {
-        if (brief.overrunBasisPoints() == 0) {
-            return Optional.empty();
+    static Overrun find(
+            SearchSpace space, SearchSpace aside, Brief brief, TwoStage search, Standing full) {
+        if (brief.overrunBasisPoints() == 0 || nothingToBuy(space, full)) {
+            return NONE;
         }
         long ceiling = brief.ceiling().minorUnits();
         long limit = ceiling + ceiling * brief.overrunBasisPoints() / 10_000;
-        Problem stretched = space.within(limit);
-        return Optional.of(
-                search.bestFrom(stretched, Objective.mostUtility(), List.of(space.rebound(full))));
-    }
-
-    /** What the best build found with the overrun buys over the one without. */
-    static Overrun of(
-            SearchSpace space, Brief brief, Optional<Certificate> searched, Standing full) {
-        Certificate over = searched.orElse(null);
-        Standing found = over == null ? full : over.best().orElse(full);
-        long ceiling = brief.ceiling().minorUnits();
+        Certificate over =
+                search.bestFrom(
+                        space.within(limit),
+                        aside.within(limit),
+                        Objective.mostUtility(),
+                        List.of(full));
+        Standing found = over.best().orElse(full);
         List<Phrase> bought = new ArrayList<>(wishes(space, found));
         bought.removeAll(wishes(space, full));
         if (found.totalMinor() <= ceiling || bought.isEmpty()) {
@@ -58,6 +52,18 @@ record Overrun(Optional<Certificate> certificate, List<Phrase> remarks) {
                                 "remark.overrun",
                                 Money.ofMinor(found.totalMinor() - ceiling, brief.currency()),
                                 Phrase.joined(", ", bought))));
+    }
+
+    /** Whether a build meets every wish as it is. */
+    private static boolean nothingToBuy(SearchSpace space, Standing standing) {
+        Assessment it = space.assessor().assess(standing.build());
+        int wishes = it.brief().noise().wishDba().isPresent() ? 1 : 0;
+        for (Prediction prediction : it.predictions()) {
+            for (Promise promise : prediction.promises()) {
+                wishes += promise.must() ? 0 : 1;
+            }
+        }
+        return wishes(space, standing).size() == wishes;
     }
 
     /** The wishes a build meets, in words. */

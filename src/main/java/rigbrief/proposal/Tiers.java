@@ -6,14 +6,12 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Supplier;
 import rigbrief.audit.Audit;
 import rigbrief.audit.Auditor;
 import rigbrief.brief.Brief;
 import rigbrief.catalogue.Catalogue;
 import rigbrief.part.Slot;
 import rigbrief.proposal.solve.Agreement;
-import rigbrief.proposal.solve.SideBySide;
 import rigbrief.search.Certificate;
 import rigbrief.search.Objective;
 import rigbrief.search.Problem;
@@ -73,23 +71,14 @@ final class Tiers {
         share();
         Standing least = best(Tier.LEAN);
         Standing most = best(Tier.FULL);
-        List<Supplier<Optional<Certificate>>> searches = new ArrayList<>();
-        searches.add(() -> balanced(least, most));
-        if (brief.overrunBasisPoints() > 0) {
-            searches.add(
-                    () ->
-                            Overrun.search(aside, brief, search, most)
-                                    .map(over -> FirstSearches.rebound(over, space)));
+        if (most.totalMinor() > least.totalMinor() && most.points() > least.points()) {
+            Objective balance = balance(least, most);
+            List<Standing> starts = List.of(least, most);
+            Problem other = aside.within(problem.limitMinor());
+            put(Tier.BALANCED, balance, search.bestFrom(problem, other, balance, starts));
         }
-        List<Optional<Certificate>> both = SideBySide.map(searches, Supplier::get);
-        both.get(0).ifPresent(it -> put(Tier.BALANCED, balance(least, most), it));
         share();
-        Overrun overrun =
-                Overrun.of(
-                        space,
-                        brief,
-                        both.size() > 1 ? both.get(1) : Optional.empty(),
-                        best(Tier.FULL));
+        Overrun overrun = Overrun.find(space, aside, brief, search, best(Tier.FULL));
         overrun.certificate()
                 .ifPresent(certificate -> put(Tier.FULL, Objective.mostUtility(), certificate));
         List<Proposal> proposals = proposals(overrun);
@@ -128,12 +117,6 @@ final class Tiers {
      * scaled to 0..1. That distance is a weighted difference of utility and money, so the knee is
      * the best build under it, and no front is needed to find it.
      */
-    private Optional<Certificate> balanced(Standing least, Standing most) {
-        return most.totalMinor() > least.totalMinor() && most.points() > least.points()
-                ? Optional.of(search.bestFrom(problem, balance(least, most), List.of(least, most)))
-                : Optional.empty();
-    }
-
     private static Objective balance(Standing least, Standing most) {
         return Objective.weighted(
                 most.totalMinor() - least.totalMinor(), most.points() - least.points());

@@ -70,6 +70,8 @@ public final class Certifier {
     private OpenSlots.BesideProcessor[] beside;
     private double fixedBeside;
     private Standing best;
+    private PriorityQueue<Top> queue;
+    private double open = Double.NEGATIVE_INFINITY;
     private long steps;
     private long groupLooks;
     private boolean interrupted;
@@ -170,23 +172,67 @@ public final class Certifier {
      * @param incumbent a sound build, or nothing
      */
     public Certificate run(Optional<Standing> incumbent) {
-        best = incumbent.filter(Standing::sound).orElse(null);
-        PriorityQueue<Top> queue = tops();
+        begin(incumbent.orElse(null), 0, 1);
         for (int i = 0; i < PLUNGES && best == null && !interrupted; i++) {
             plunge(queue);
         }
-        double open = Double.NEGATIVE_INFINITY;
-        while (!queue.isEmpty() && !interrupted) {
+        goOn(Long.MAX_VALUE);
+        return end();
+    }
+
+    /**
+     * Begins from a known build, null for nothing, with one hand's share of the processors: of
+     * those in the order of their bounds every so-manieth, so that each hand has as promising ones.
+     */
+    void begin(Standing incumbent, int hand, int hands) {
+        learn(incumbent);
+        PriorityQueue<Top> all = tops();
+        queue = new PriorityQueue<>(all.comparator());
+        for (int i = 0; !all.isEmpty(); i++) {
+            Top top = all.poll();
+            if (i % hands == hand) {
+                queue.add(top);
+            }
+        }
+    }
+
+    /** Hears of a build, null for none; keeps it if it is sound and better than its own. */
+    void learn(Standing known) {
+        if (known != null && known.sound() && known.betterThan(best, objective)) {
+            best = known;
+        }
+    }
+
+    /** The best build known so far; null for none. */
+    Standing best() {
+        return best;
+    }
+
+    Effort effort() {
+        return effort;
+    }
+
+    /** Goes on for so much work; true when there is nothing left to do, or no more allowance. */
+    boolean goOn(long work) {
+        long until = work == Long.MAX_VALUE ? work : effort.worked() + work;
+        while (!queue.isEmpty() && !interrupted && effort.worked() < until) {
             Top top = queue.poll();
             if (beaten(top.bound)) {
-                break;
+                queue.clear();
+            } else {
+                double bound = top.bound.first();
+                advance(top, queue);
+                open = interrupted ? bound : open;
             }
-            double bound = top.bound.first();
-            advance(top, queue);
-            open = interrupted ? bound : open;
         }
+        return queue.isEmpty() || interrupted;
+    }
+
+    /** What was found out. */
+    Certificate end() {
+        boolean cut = interrupted || !queue.isEmpty();
         for (Top top : queue) {
-            open = interrupted ? Math.max(open, top.bound.first()) : open;
+            open = cut ? Math.max(open, top.bound.first()) : open;
         }
         double reached =
                 best == null
@@ -194,8 +240,8 @@ public final class Certifier {
                         : objective.first(best.points(), best.totalMinor());
         return new Certificate(
                 Optional.ofNullable(best),
-                interrupted ? Math.max(open, reached) : reached,
-                !interrupted || (best != null && Math.floor(open + CLOSE) <= reached),
+                cut ? Math.max(open, reached) : reached,
+                !cut || (best != null && Math.floor(open + CLOSE) <= reached),
                 steps);
     }
 

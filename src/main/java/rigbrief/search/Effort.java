@@ -33,6 +33,7 @@ final class Effort {
     private long used;
     private long limit;
     private long sinceAsked;
+    private long worked;
     private long tries;
     private long triesLeft;
     private boolean stopped;
@@ -64,6 +65,11 @@ final class Effort {
         return used;
     }
 
+    /** How much was done, looks counted among few candidates too. */
+    long worked() {
+        return worked;
+    }
+
     long limit() {
         return limit;
     }
@@ -84,7 +90,7 @@ final class Effort {
         if (counted) {
             add(Math.round(LOOK[closeness] * thousands));
         } else if (closeness == LOOK.length - 1) {
-            sinceAsked += LAST_LOOK;
+            work(LAST_LOOK);
         }
     }
 
@@ -99,14 +105,19 @@ final class Effort {
         if (counted) {
             add(triesLeft / TRIES);
         } else {
-            sinceAsked += triesLeft / TRIES;
+            work(triesLeft / TRIES);
         }
         triesLeft %= TRIES;
     }
 
     private void add(long more) {
         used += more;
+        work(more);
+    }
+
+    private void work(long more) {
         sinceAsked += more;
+        worked += more;
     }
 
     /** Whether it is used up, or somebody wants the search to stop. */

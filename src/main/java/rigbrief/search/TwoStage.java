@@ -10,8 +10,8 @@ import java.util.function.BooleanSupplier;
  * what it came across, and where it came across nothing, local search looks for a build to start
  * from.
  *
- * <p>One after the other on one thread: the work then depends on nothing but its inputs, so that an
- * unproven answer is the same on every machine too.
+ * <p>One after the other, each on threads that meet at fixed points: the work then depends on
+ * nothing but its inputs, so that an unproven answer is the same on every machine too.
  */
 public final class TwoStage {
     private final long seed;
@@ -45,12 +45,27 @@ public final class TwoStage {
      * @param starts known builds; broken ones are passed over
      */
     public Certificate bestFrom(Problem problem, Objective objective, List<Standing> starts) {
+        return bestFrom(problem, null, objective, starts);
+    }
+
+    /**
+     * The same with two hands.
+     *
+     * @param asideOrNull the same problem in another space over the same candidates, free to be
+     *     used on another thread; null for one hand
+     */
+    public Certificate bestFrom(
+            Problem problem, Problem asideOrNull, Objective objective, List<Standing> starts) {
         Standing start = null;
         for (Standing known : starts) {
             start = known.sound() && known.betterThan(start, objective) ? known : start;
         }
         start = new CoarseSearch(problem, objective, steps, stop).improve(start);
-        Certificate certificate = certify(problem, objective, Optional.ofNullable(start));
+        Certificate certificate =
+                asideOrNull == null || start == null
+                        ? certify(problem, objective, Optional.ofNullable(start))
+                        : new TwoHands(problem, asideOrNull, objective, steps, stop)
+                                .run(Optional.of(start));
         if (certificate.complete() || moves == 0 || stop.getAsBoolean()) {
             return certificate;
         }
