@@ -46,6 +46,7 @@ public final class CoolerInlets {
     private final double[] fullInletC;
     private final double[] fansEnergy;
     private final double[] cardLeast;
+    private int quietest;
     private final double[][] inletC;
     private final double[][] cardEnergy;
 
@@ -137,13 +138,19 @@ public final class CoolerInlets {
     public double leastLevelDba(CoolingCase.Processor working, CoolingCase.Processor full) {
         double coolerEnergy = SoundSum.energy(working.coolerFullDba());
         double slowest = coolerEnergy * SLOWEST;
+        double heatK = full.powerW() * CoolerResistance.atSpeed(full.coolerFullKw(), 1);
         double least = Double.POSITIVE_INFINITY;
-        for (int choice = 0; choice < cardTooHot.length; choice++) {
+        // What was quietest for the last cooler first: it is likely to leave little to the others.
+        int first = quietest;
+        for (int i = 0; i < cardTooHot.length; i++) {
+            int choice = i == 0 ? first : i <= first ? i - 1 : i;
             double atLeast = fansEnergy[choice] * FACTOR[0] + cardLeast[choice] + slowest;
             if (atLeast < least
                     && !cardTooHot[choice]
-                    && !tooHot.test(excessK(full, fullInletC[choice]))) {
-                least = leastEnergy(choice, working, coolerEnergy, least);
+                    && !tooHot.test(fullInletC[choice] + heatK + marginK - full.limitC())) {
+                double with = leastEnergy(choice, working, coolerEnergy, least);
+                quietest = with < least ? choice : quietest;
+                least = with;
             }
         }
         if (least == Double.POSITIVE_INFINITY) {
@@ -200,10 +207,5 @@ public final class CoolerInlets {
         return speed <= CoolerResistance.LEAST_SPEED_SHARE
                 ? full * SLOWEST
                 : full * FanNoise.energyFactor(speed);
-    }
-
-    private double excessK(CoolingCase.Processor it, double inlet) {
-        double coolerKw = CoolerResistance.atSpeed(it.coolerFullKw(), 1);
-        return ThermalLadder.partC(inlet, it.powerW(), coolerKw) + marginK - it.limitC();
     }
 }
