@@ -71,7 +71,7 @@ public final class Certifier {
     private double fixedBeside;
     private Standing best;
     private PriorityQueue<Top> queue;
-    private double open = Double.NEGATIVE_INFINITY;
+    private Bounder.Bound cutShort = Bounder.IMPOSSIBLE;
     private long steps;
     private long groupLooks;
     private boolean interrupted;
@@ -220,9 +220,9 @@ public final class Certifier {
             if (beaten(top.bound)) {
                 queue.clear();
             } else {
-                double bound = top.bound.first();
+                Bounder.Bound before = top.bound;
                 advance(top, queue);
-                open = interrupted ? bound : open;
+                cutShort = interrupted ? before : cutShort;
             }
         }
         return queue.isEmpty() || interrupted;
@@ -231,8 +231,14 @@ public final class Certifier {
     /** What was found out. */
     Certificate end() {
         boolean cut = interrupted || !queue.isEmpty();
-        for (Top top : queue) {
-            open = cut ? Math.max(open, top.bound.first()) : open;
+        double open = Double.NEGATIVE_INFINITY;
+        // As good a first figure is no proof while the second could still be better.
+        boolean proven = best != null;
+        List<Bounder.Bound> left = new ArrayList<>(List.of(cutShort));
+        queue.forEach(top -> left.add(top.bound));
+        for (Bounder.Bound bound : left) {
+            open = Math.max(open, bound.first());
+            proven &= beaten(bound);
         }
         double reached =
                 best == null
@@ -241,7 +247,7 @@ public final class Certifier {
         return new Certificate(
                 Optional.ofNullable(best),
                 cut ? Math.max(open, reached) : reached,
-                !cut || (best != null && Math.floor(open + CLOSE) <= reached),
+                !cut || proven,
                 steps);
     }
 

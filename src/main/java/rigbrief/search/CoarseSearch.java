@@ -24,8 +24,11 @@ final class CoarseSearch {
     /** Fewer candidates than this the certifier can take in one go. */
     private static final int LARGE = 1_200;
 
-    /** Share of the steps for each of the two searches. */
-    private static final int STEPS_SHARE = 4;
+    /** Share of the steps for each of the two searches, where money alone counts. */
+    private static final int MONEY_SHARE = 4;
+
+    /** Where utility counts, a better start saves less than looking for it costs. Measured. */
+    private static final int UTILITY_SHARE = 24;
 
     /** Candidates of a slot to look among at first, and around those chosen. */
     private static final int[] SPREAD = {64, 24};
@@ -40,7 +43,7 @@ final class CoarseSearch {
     CoarseSearch(Problem whole, Objective objective, long steps, BooleanSupplier stop) {
         this.whole = whole;
         this.objective = objective;
-        this.steps = Math.max(1, steps / STEPS_SHARE);
+        this.steps = Math.max(1, steps / (objective.perPoint() > 0 ? UTILITY_SHARE : MONEY_SHARE));
         this.stop = stop;
     }
 

@@ -8,6 +8,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.TreeSet;
+import java.util.stream.Collector;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import rigbrief.audit.Audit;
 import rigbrief.audit.Auditor;
@@ -61,7 +65,7 @@ class TruthOfSearchTest {
         int answered = 0;
         int searches = 0;
         int proven = 0;
-        for (int seed = 1; seed <= CASES; seed++) {
+        for (int seed : IntStream.rangeClosed(1, CASES).boxed().collect(withFoundOut())) {
             Case it = Case.of(seed);
             SearchSpace space = SearchSpace.of(it.brief(), it.catalogue());
             if (space.candidates().impossible()) {
@@ -118,6 +122,11 @@ class TruthOfSearchTest {
                 assertThat(difference(it, found)).as("seed %d", seed).isEmpty();
             }
         }
+    }
+
+    /** Cut after 100 steps, 209 called a build proven that another one of its price beats. */
+    private static Collector<Integer, ?, TreeSet<Integer>> withFoundOut() {
+        return Collectors.toCollection(() -> new TreeSet<>(List.of(209)));
     }
 
     private static List<Standing> drawn(Case it, Problem problem) {
