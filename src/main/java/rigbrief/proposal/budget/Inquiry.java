@@ -165,7 +165,7 @@ final class Inquiry {
 
     /** All answers. */
     Budget answer(Questions questions) {
-        questions.expect(asked.size() + goals.size());
+        questions.expect(asked.size() + priced.size() + goals.size());
         questions.all(asked.stream().<Supplier<Object>>map(one -> one::get).toList());
         if (impossible()) {
             Clash clash =
@@ -173,7 +173,7 @@ final class Inquiry {
             return impossible(clash, questions.calledOff());
         }
         Least least = better(musts.get(), front());
-        List<NeedPrice> prices = prices(least);
+        List<NeedPrice> prices = questions.all(prices(least));
         Binding binding = new Binding(needs, solving, prices);
         List<Supplier<GoalTotal>> totals = new ArrayList<>();
         for (Need need : goals) {
@@ -270,7 +270,7 @@ final class Inquiry {
                 .find(space, limit, Solving.standings(space.within(limit), known));
     }
 
-    private List<NeedPrice> prices(Least least) {
+    private List<Supplier<NeedPrice>> prices(Least least) {
         List<Standing> under = new ArrayList<>();
         for (Standing standing : front().standings()) {
             if (standing.totalMinor() <= brief.ceiling().minorUnits()) {
@@ -278,14 +278,15 @@ final class Inquiry {
             }
         }
         NeedPrices prices = new NeedPrices(needs, solving, least, under, front().mostPoints());
-        List<NeedPrice> all = new ArrayList<>();
+        List<Supplier<NeedPrice>> all = new ArrayList<>();
         for (Need need : priced) {
             all.add(
-                    prices.price(
-                            leasts.get(need).get(),
-                            eased.get(need).get(),
-                            Optional.ofNullable(harder.get(need)).map(Once::get),
-                            Optional.ofNullable(mostHarder.get(need)).flatMap(Once::get)));
+                    () ->
+                            prices.price(
+                                    leasts.get(need).get(),
+                                    eased.get(need).get(),
+                                    Optional.ofNullable(harder.get(need)).map(Once::get),
+                                    Optional.ofNullable(mostHarder.get(need)).flatMap(Once::get)));
         }
         return all;
     }

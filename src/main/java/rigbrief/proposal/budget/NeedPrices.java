@@ -1,17 +1,33 @@
 package rigbrief.proposal.budget;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import rigbrief.brief.Brief;
+import rigbrief.build.Build;
+import rigbrief.proposal.front.Neighbourhood;
 import rigbrief.proposal.need.Need;
 import rigbrief.proposal.need.Needs;
+import rigbrief.proposal.need.Stretch;
 import rigbrief.proposal.solve.Least;
 import rigbrief.proposal.solve.Most;
 import rigbrief.proposal.solve.Solving;
+import rigbrief.rule.Rules;
+import rigbrief.search.Problem;
+import rigbrief.search.SearchSpace;
 import rigbrief.search.Standing;
 
 /** Sets what was found with musts changed against what was found with all as asked. */
 final class NeedPrices {
+    /** Where more than this part of full utility is open, it is looked around the front: 0.002. */
+    private static final long NEXT_TO_NOTHING = 500;
+
+    /** Builds judged there. */
+    private static final long TRIES = 8_000;
+
+    /** So many builds of the front are looked around, the best and others as far apart. */
+    private static final int STARTS = 8;
+
     private final Needs needs;
     private final Solving solving;
     private final Least musts;
@@ -75,25 +91,47 @@ final class NeedPrices {
         return new Variant(words, least, saved, most.flatMap(it -> gain(brief, it)));
     }
 
-    /** The best build found may also lie on the front, where prices are the same. */
+    /** The best build found may also lie near the front. */
     private Optional<Gain> gain(Brief brief, Most most) {
         if (front.isEmpty() || most.none()) {
             return Optional.empty();
         }
-        long before = front.get(front.size() - 1).points();
         long found = most.best().map(Standing::points).orElse(-1L);
-        boolean comparable = brief.buying().equals(needs.brief().buying());
-        for (int i = front.size() - 1; comparable && i >= 0; i--) {
-            Standing standing = front.get(i);
-            if (standing.points() > found && solving.fits(standing.build(), brief)) {
-                found = standing.points();
-            }
+        if (most.boundPoints() - found > mostPoints / NEXT_TO_NOTHING) {
+            found = Math.max(found, near(brief, most));
         }
+        long before = front.get(front.size() - 1).points();
         return found < 0
                 ? Optional.empty()
                 : Optional.of(
                         new Gain(
                                 found - before,
                                 Math.max(0, Math.min(most.boundPoints(), mostPoints) - found)));
+    }
+
+    private long near(Brief brief, Most most) {
+        SearchSpace space =
+                SearchSpace.of(brief, Stretch.none(needs.brief()), solving.catalogue(), Rules.ALL);
+        if (space.candidates().impossible() || solving.stop().getAsBoolean()) {
+            return -1;
+        }
+        List<Build> starts = spread();
+        most.best().map(Standing::build).ifPresent(starts::add);
+        Problem problem = space.within(brief.ceiling().minorUnits());
+        return Neighbourhood.front(problem, Solving.placed(problem, starts), TRIES, solving.stop())
+                .stream()
+                .mapToLong(Standing::points)
+                .max()
+                .orElse(-1);
+    }
+
+    /** Some of the front's builds, the best last. */
+    private List<Build> spread() {
+        List<Build> spread = new ArrayList<>();
+        int step = Math.max(1, front.size() / STARTS);
+        for (int i = front.size() - 1; i >= 0; i -= step) {
+            spread.add(0, front.get(i).build());
+        }
+        return spread;
     }
 }

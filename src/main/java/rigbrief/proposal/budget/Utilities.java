@@ -1,6 +1,7 @@
 package rigbrief.proposal.budget;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,10 +27,17 @@ import rigbrief.search.Standing;
  *
  * <p>A search without several musts at once goes through every build with fewer of them let go of,
  * with one of them softer, and with any must harder, so its bound holds for all of those. Mostly it
- * finds no more than there is with all musts, and has answered for all. Where it finds more, the
- * build found tells which musts it broke, and the rest is asked about once more.
+ * finds no more than there is with all musts, and has answered for all. Where there is more, the
+ * build found tells which musts it broke, and the rest is asked about by itself; where a search
+ * proves too little, each half is. What is left open by next to nothing is told as a gap.
  */
 final class Utilities {
+    /** A gap of up to this part of full utility is told and not searched: 0.002. */
+    private static final long NOTHING = 500;
+
+    /** Musts that no other search tells of leave much to go through: part of the steps. */
+    private static final long APART_DIVISOR = 4;
+
     private final Needs needs;
     private final Solving solving;
     private final Most base;
@@ -55,34 +63,66 @@ final class Utilities {
 
     /** The same once it has let go of several musts at once, and then of fewer. */
     Utilities among(List<Need> priced) {
-        List<Need> suspects = new ArrayList<>(priced.stream().filter(this::nested).toList());
-        while (!suspects.isEmpty() && !solving.stop().getAsBoolean()) {
-            SearchSpace space = space(needs.without(suspects), Rules.ALL_BUT_IDLE);
-            Most most = solving.most(space, builds(base), Long.MAX_VALUE);
-            suspects.forEach(need -> caps.merge(need, most.boundPoints(), Math::min));
-            cap = Math.min(cap, most.boundPoints());
-            if (most.best().isEmpty()
-                    || base.best().isPresent() && most.points() <= base.points()) {
-                break;
-            }
-            Build found = most.best().get().build();
-            better.add(found);
-            List<Need> broken = broken(found, suspects);
-            if (broken.isEmpty()) {
-                break;
-            }
-            suspects.removeAll(broken);
-        }
+        together(priced.stream().filter(this::nested).toList());
         return this;
     }
 
+    private void together(List<Need> suspects) {
+        if (suspects.isEmpty() || solving.stop().getAsBoolean()) {
+            return;
+        }
+        SearchSpace space = space(needs.without(suspects), Rules.ALL_BUT_IDLE);
+        List<Need> gained = gained(space, suspects);
+        if (gained.isEmpty()) {
+            Most most = solving.most(space, builds(base), Long.MAX_VALUE);
+            suspects.forEach(need -> caps.merge(need, most.boundPoints(), Math::min));
+            cap = Math.min(cap, most.boundPoints());
+            gained = broken(most.best(), suspects);
+            boolean open = base.proven() && most.boundPoints() > basePoints();
+            if (gained.isEmpty() && open && suspects.size() > 1) {
+                gained = suspects.subList(0, suspects.size() / 2);
+                together(gained);
+            }
+        }
+        if (!gained.isEmpty()) {
+            List<Need> others = new ArrayList<>(suspects);
+            others.removeAll(gained);
+            together(others);
+        }
+    }
+
+    /** The musts without which there is more near the best build as asked, before any search. */
+    private List<Need> gained(SearchSpace space, List<Need> suspects) {
+        if (suspects.size() == 1 || space.candidates().impossible()) {
+            return List.of();
+        }
+        Problem problem = space.within(needs.brief().ceiling().minorUnits());
+        List<Standing> near = Starts.near(solving, problem, builds(base));
+        return broken(near.stream().skip(Math.max(0, near.size() - 1)).findFirst(), suspects);
+    }
+
+    /** The musts that a build breaks which is better than any with all of them. */
+    private List<Need> broken(Optional<Standing> found, List<Need> suspects) {
+        if (found.isEmpty() || found.get().points() <= basePoints()) {
+            return List.of();
+        }
+        better.add(found.get().build());
+        return broken(found.get().build(), suspects);
+    }
+
+    private long basePoints() {
+        return base.best().map(Standing::points).orElse(-1L);
+    }
+
     /**
-     * Whether every build with a must is one without it, at the same price: terms of buying change
-     * prices and suppliers, and to buy the client's own part anew is no less than to have it.
+     * Whether every build with a must is one without it, and no worse: with freer terms of buying
+     * it costs less, but perhaps from more suppliers, and to buy the client's own part anew costs
+     * more.
      */
     private boolean nested(Need need) {
+        boolean simple = needs.brief().wishes().weight("simple-order") > 0;
         return need.kind() == Need.Kind.MUST
-                && needs.without(need).buying().equals(needs.brief().buying());
+                && (!simple || needs.without(need).buying().equals(needs.brief().buying()));
     }
 
     /** The musts among some that a build meets only if nobody insists on them. */
@@ -91,7 +131,7 @@ final class Utilities {
         for (Need need : some) {
             List<Need> others = new ArrayList<>(some);
             others.remove(need);
-            if (!solving.fits(build, needs.without(others))) {
+            if (!solving.fits(build, needs.without(others), Rules.ALL_BUT_IDLE)) {
                 broken.add(need);
             }
         }
@@ -100,40 +140,48 @@ final class Utilities {
 
     /** With nobody insisting on a must, or a step less of it. */
     Eased eased(Need need) {
-        Most without = most(needs.without(need), better, caps.getOrDefault(need, Long.MAX_VALUE));
-        return new Eased(without, need.softer().map(level -> softer(need, level, without)));
-    }
-
-    private Most softer(Need need, Level level, Most without) {
-        long most = nested(need) ? caps.getOrDefault(need, Long.MAX_VALUE) : Long.MAX_VALUE;
-        return most(needs.at(level), builds(without), most);
+        long atMost = caps.getOrDefault(need, Long.MAX_VALUE);
+        Most without = most(need, needs.without(need), better, atMost);
+        return new Eased(
+                without,
+                need.softer().map(level -> most(need, needs.at(level), builds(without), atMost)));
     }
 
     /** With a must a step harder. */
     Most harder(Need need, Level level) {
-        return most(needs.at(level), List.of(), nested(need) ? cap : Long.MAX_VALUE);
+        return most(need, needs.at(level), List.of(), nested(need) ? cap : Long.MAX_VALUE);
     }
 
     /**
-     * The most utility under a brief.
+     * The most utility with one must changed.
      *
      * @param known builds to start from, beside the best one as asked
      * @param atMost no build has more points
      */
-    private Most most(Brief brief, List<Build> known, long atMost) {
-        SearchSpace space = space(brief, Rules.ALL);
+    private Most most(Need need, Brief changed, List<Build> known, long atMost) {
+        SearchSpace space = space(changed, Rules.ALL);
         if (space.candidates().impossible()) {
             return new Most(Optional.empty(), 0, true, 0);
         }
         List<Build> starts = new ArrayList<>(known);
         starts.addAll(builds(base));
-        Problem problem = space.within(CeilingRule.limitMinor(brief));
-        if (!base.proven() || Solving.standings(problem, starts).isEmpty()) {
-            List<Standing> near = Starts.near(solving, problem, starts);
-            near.stream().skip(Math.max(0, near.size() - 1)).forEach(it -> starts.add(it.build()));
+        Problem problem = space.within(CeilingRule.limitMinor(changed));
+        List<Standing> sound = new ArrayList<>(Solving.standings(problem, starts));
+        if (sound.isEmpty() || !base.proven()) {
+            sound.addAll(Starts.near(solving, problem, starts));
         }
-        // Where the search proves nothing with every must, it proves nothing with one less.
-        return (base.proven() ? solving : solving.within(1)).most(space, starts, atMost);
+        Optional<Standing> best = sound.stream().max(Comparator.comparingLong(Standing::points));
+        if (best.isPresent() && atMost - best.get().points() <= problem.mostPoints() / NOTHING) {
+            return new Most(best, atMost, false, 0);
+        }
+        best.map(Standing::build).ifPresent(starts::add);
+        return solving.within(steps(need)).most(space, starts, atMost);
+    }
+
+    /** Where the search proves nothing with every must, it proves nothing with one changed. */
+    private long steps(Need need) {
+        long steps = nested(need) ? solving.steps() : solving.steps() / APART_DIVISOR;
+        return base.proven() ? Math.max(1, steps) : 1;
     }
 
     private SearchSpace space(Brief brief, List<Rule> rules) {

@@ -250,8 +250,13 @@ public record Solving(Catalogue catalogue, long steps, BooleanSupplier stop) {
 
     /** Whether a whole build keeps every rule under a brief. */
     public boolean fits(Build build, Brief brief) {
+        return fits(build, brief, Rules.ALL);
+    }
+
+    /** Whether a whole build keeps some rules under a brief. */
+    public boolean fits(Build build, Brief brief, List<Rule> rules) {
         Assessment it = new Assessor(brief, catalogue).assess(build);
-        for (Rule rule : Rules.ALL) {
+        for (Rule rule : rules) {
             if (rule.forbids(rule.check(it))) {
                 return false;
             }

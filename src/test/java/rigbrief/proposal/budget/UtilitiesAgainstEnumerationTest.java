@@ -27,10 +27,14 @@ class UtilitiesAgainstEnumerationTest {
     private static final int CASES = 120;
     private static final long STEPS = 50_000_000;
 
+    /** Gaps of up to 0.002 of full utility are told and not searched. */
+    private static final long NEXT_TO_NOTHING = 500;
+
     @Test
     void most_utility_of_changed_briefs_is_the_exhaustive_one_on_120_seeded_cases() {
         int compared = 0;
         int changed = 0;
+        int proven = 0;
         for (int seed = 1; compared < CASES; seed++) {
             World world = world(seed, STEPS);
             for (Asked asked : world.some(4)) {
@@ -39,15 +43,23 @@ class UtilitiesAgainstEnumerationTest {
                 Enumeration all = world.every(asked.under());
 
                 String as = "seed %d, %s".formatted(seed, asked.words());
-                assertThat(most.proven()).as(as).isTrue();
                 assertThat(most.none()).as(as).isEqualTo(all.sound.isEmpty());
                 long points = most.best().map(it -> it.points()).orElse(-1L);
-                assertThat(points).as(as).isEqualTo(all.mostPoints);
+                if (most.proven()) {
+                    assertThat(points).as(as).isEqualTo(all.mostPoints);
+                } else {
+                    assertThat(all.mostPoints).as(as).isBetween(points, most.boundPoints());
+                    assertThat(most.boundPoints() - points)
+                            .as(as)
+                            .isLessThanOrEqualTo(world.mostPoints() / NEXT_TO_NOTHING);
+                }
                 compared++;
-                changed += points == world.base().boundPoints() ? 0 : 1;
+                proven += most.proven() ? 1 : 0;
+                changed += all.mostPoints == world.base().boundPoints() ? 0 : 1;
             }
         }
         assertThat(changed).as("that differ from the brief as it stands").isGreaterThan(20);
+        assertThat(proven).as("with no gap at all").isGreaterThan(CASES * 9 / 10);
     }
 
     @Test
@@ -79,6 +91,10 @@ class UtilitiesAgainstEnumerationTest {
 
     private record World(
             Random random, Catalogue catalogue, Needs needs, Most base, Utilities utilities) {
+        long mostPoints() {
+            return SearchSpace.of(needs.brief(), catalogue).within(0).mostPoints();
+        }
+
         /** The builds under a brief, valued by the brief as it stands. */
         Enumeration every(Brief under) {
             return new Enumeration(
