@@ -30,9 +30,6 @@ import rigbrief.search.Standing;
  * one thread as long as most of the others take the other one, so it comes early.
  */
 final class Inquiry {
-    /** Other ceilings to look at, in whole units of the currency per machine. Common practice. */
-    private static final int[] CEILING_STEPS = {-200, -100, -50, 50, 100, 200};
-
     /** The least total of all musts is what all else is measured against: worth more steps. */
     private static final int MUSTS_FACTOR = 8;
 
@@ -46,6 +43,7 @@ final class Inquiry {
     private final Catalogue catalogue;
     private final BudgetLimits limits;
     private final long upToMinor;
+    private final Ceilings ceilings;
     private final Needs needs;
     private final Solving solving;
     private final List<Need> goals = new ArrayList<>();
@@ -74,6 +72,7 @@ final class Inquiry {
         this.catalogue = solving.catalogue();
         this.limits = limits;
         this.upToMinor = upToMinor;
+        this.ceilings = new Ceilings(brief);
         this.needs = Needs.of(brief, catalogue);
         for (Need need : needs.musts()) {
             boolean priceable = need.kind() == Need.Kind.MUST || need.kind() == Need.Kind.OWN;
@@ -191,7 +190,7 @@ final class Inquiry {
                 wishesToo.map(it -> orOnFront(it.get(), needs.allWishesToo())),
                 found,
                 prices,
-                ceilingSteps(steps),
+                ceilings.steps(steps),
                 steps.upTo(upToMinor),
                 front().proven(),
                 front().leastGapMinor(),
@@ -241,7 +240,7 @@ final class Inquiry {
     /** The most utility as far as the front is looked for. */
     private Most mostUtility() {
         return solving.within(MOST_FACTOR * solving.steps())
-                .most(space(Stretch.to(brief, farthestMinor())), List.of(), Long.MAX_VALUE);
+                .most(space(Stretch.to(brief, farthest())), List.of(), Long.MAX_VALUE);
     }
 
     private Most underCeiling(Most above) {
@@ -259,7 +258,7 @@ final class Inquiry {
     }
 
     private Front frontFrom(Least least, Most above) {
-        long limit = farthestMinor();
+        long limit = farthest();
         SearchSpace space = space(Stretch.to(brief, limit));
         List<Build> known = new ArrayList<>();
         least.best().map(Standing::build).ifPresent(known::add);
@@ -335,29 +334,8 @@ final class Inquiry {
                 : alone;
     }
 
-    private long farthestMinor() {
-        long farthest = stepMinor(CEILING_STEPS[CEILING_STEPS.length - 1]);
-        return Math.max(upToMinor, brief.ceiling().minorUnits() + farthest);
-    }
-
-    private long stepMinor(int units) {
-        int scale = brief.ceiling().amount().scale();
-        return Math.multiplyExact(
-                (long) units * brief.quantity(), (long) Math.pow(10, Math.max(0, scale)));
-    }
-
-    private List<CeilingStep> ceilingSteps(FrontSteps steps) {
-        long ceiling = brief.ceiling().minorUnits();
-        List<CeilingStep> all = new ArrayList<>();
-        Optional<FrontStep> now = steps.bestAt(ceiling);
-        for (int units : CEILING_STEPS) {
-            long more = stepMinor(units);
-            Optional<FrontStep> then = steps.bestAt(ceiling + more);
-            if (now.isPresent() && then.isPresent()) {
-                all.add(new CeilingStep(more, now.get(), then.get()));
-            }
-        }
-        return all;
+    private long farthest() {
+        return Math.max(upToMinor, ceilings.farthestMinor());
     }
 
     private Budget impossible(Clash clash, boolean calledOff) {

@@ -74,26 +74,46 @@ final class Utilities {
         SearchSpace space = space(needs.without(suspects), Rules.ALL_BUT_IDLE);
         List<Need> gained = gained(space, suspects);
         if (gained.isEmpty()) {
-            Most most = solving.most(space, builds(base), Long.MAX_VALUE);
-            suspects.forEach(need -> caps.merge(need, most.boundPoints(), Math::min));
-            cap = Math.min(cap, most.boundPoints());
-            gained = broken(most.best(), suspects);
-            boolean open = base.proven() && most.boundPoints() > basePoints();
-            if (gained.isEmpty() && open && suspects.size() > 1) {
-                gained = suspects.subList(0, suspects.size() / 2);
-                together(gained);
+            search(space, suspects);
+            return;
+        }
+        together(but(suspects, gained));
+        List<Need> alone = new ArrayList<>();
+        for (Need need : gained) {
+            List<Need> one = List.of(need);
+            if (!gained(space(needs.without(one), Rules.ALL_BUT_IDLE), one).isEmpty()) {
+                alone.add(need);
             }
         }
-        if (!gained.isEmpty()) {
-            List<Need> others = new ArrayList<>(suspects);
-            others.removeAll(gained);
-            together(others);
+        if (!alone.isEmpty()) {
+            together(but(gained, alone));
         }
+    }
+
+    private void search(SearchSpace space, List<Need> suspects) {
+        Most most = solving.most(space, builds(base), Long.MAX_VALUE);
+        suspects.forEach(need -> caps.merge(need, most.boundPoints(), Math::min));
+        cap = Math.min(cap, most.boundPoints());
+        List<Need> gained = broken(most.best(), suspects);
+        boolean open = base.proven() && most.boundPoints() > basePoints();
+        if (gained.isEmpty() && open && suspects.size() > 1) {
+            gained = suspects.subList(0, suspects.size() / 2);
+            together(gained);
+        }
+        if (!gained.isEmpty()) {
+            together(but(suspects, gained));
+        }
+    }
+
+    private static List<Need> but(List<Need> all, List<Need> some) {
+        List<Need> others = new ArrayList<>(all);
+        others.removeAll(some);
+        return others;
     }
 
     /** The musts without which there is more near the best build as asked, before any search. */
     private List<Need> gained(SearchSpace space, List<Need> suspects) {
-        if (suspects.size() == 1 || space.candidates().impossible()) {
+        if (space.candidates().impossible()) {
             return List.of();
         }
         Problem problem = space.within(needs.brief().ceiling().minorUnits());
@@ -129,9 +149,8 @@ final class Utilities {
     private List<Need> broken(Build build, List<Need> some) {
         List<Need> broken = new ArrayList<>();
         for (Need need : some) {
-            List<Need> others = new ArrayList<>(some);
-            others.remove(need);
-            if (!solving.fits(build, needs.without(others), Rules.ALL_BUT_IDLE)) {
+            Brief kept = needs.without(but(some, List.of(need)));
+            if (!solving.fits(build, kept, Rules.ALL_BUT_IDLE)) {
                 broken.add(need);
             }
         }
