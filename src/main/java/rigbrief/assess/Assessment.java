@@ -38,6 +38,11 @@ public final class Assessment {
         return assessor.brief();
     }
 
+    /** The brief that its goals go by, which is the same unless two briefs are compared. */
+    public Brief valued() {
+        return assessor.valued();
+    }
+
     /** The catalogue it is judged with. */
     public Catalogue catalogue() {
         return assessor.catalogue();

@@ -12,6 +12,7 @@ import rigbrief.catalogue.Catalogue;
  */
 public final class Assessor {
     private final Brief brief;
+    private final Brief valued;
     private final Catalogue catalogue;
     private final Demand demand;
     private final Offers offers;
@@ -36,9 +37,26 @@ public final class Assessor {
      *     have
      */
     public Assessor(Brief brief, Catalogue catalogue, Settled settled) {
+        this(brief, brief, catalogue, settled);
+    }
+
+    /**
+     * An assessor that judges by the rules of one brief and by the goals of another: some goals
+     * begin at a must, so that only by the goals of one brief do builds under two of them compare.
+     *
+     * @param valued the brief that the goals go by; as the first but for its musts
+     * @throws IllegalArgumentException when the brief names a workload that the catalogue does not
+     *     have
+     */
+    public Assessor(Brief brief, Brief valued, Catalogue catalogue) {
+        this(brief, valued, catalogue, Settled.NOTHING);
+    }
+
+    private Assessor(Brief brief, Brief valued, Catalogue catalogue, Settled settled) {
         this.brief = brief;
+        this.valued = valued;
         this.catalogue = catalogue;
-        this.demand = DemandModel.of(brief, catalogue);
+        this.demand = DemandModel.of(brief, valued, catalogue);
         this.offers = new Offers(brief, catalogue);
         this.pricing = new Pricing(brief, offers, settled);
         this.speed = new SpeedModel(brief, demand);
@@ -52,6 +70,11 @@ public final class Assessor {
     /** The brief. */
     public Brief brief() {
         return brief;
+    }
+
+    /** The brief that the goals go by. */
+    public Brief valued() {
+        return valued;
     }
 
     /** The catalogue. */

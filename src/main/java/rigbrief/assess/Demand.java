@@ -30,6 +30,12 @@ public record Demand(
      *
      * @param need the line
      * @param workload what it names
+     * @param valued the line that its utility goes by; the same unless two briefs are compared
      */
-    public record Use(WorkloadNeed need, Workload workload) {}
+    public record Use(WorkloadNeed need, Workload workload, WorkloadNeed valued) {
+        /** A line whose utility goes by itself. */
+        public Use(WorkloadNeed need, Workload workload) {
+            this(need, workload, need);
+        }
+    }
 }

@@ -35,10 +35,10 @@ final class DemandModel {
 
     private DemandModel() {}
 
-    static Demand of(Brief brief, Catalogue catalogue) {
+    static Demand of(Brief brief, Brief valued, Catalogue catalogue) {
         List<Use> uses = new ArrayList<>();
         for (WorkloadNeed need : brief.workloads()) {
-            uses.add(new Use(need, workload(catalogue, need.use())));
+            uses.add(new Use(need, workload(catalogue, need.use()), valued(valued, need)));
         }
         double front = 0;
         double vram = 0;
@@ -58,6 +58,13 @@ final class DemandModel {
                 vram,
                 withoutUpscaling,
                 Math.max(brief.storage().atLeastGb(), storageGb(brief, catalogue, uses)));
+    }
+
+    private static WorkloadNeed valued(Brief valued, WorkloadNeed need) {
+        return valued.workloads().stream()
+                .filter(other -> other.use().equals(need.use()))
+                .findFirst()
+                .orElse(need);
     }
 
     /** Graphics memory of a workload at the settings of the brief, in GB. */

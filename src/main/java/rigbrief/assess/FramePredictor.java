@@ -118,7 +118,7 @@ final class FramePredictor {
         addPromises(promises, use.need().must(), true, average, low);
         addPromises(promises, use.need().wish(), false, average, low);
         return new Prediction(
-                use.need(),
+                use.valued(),
                 frames,
                 average,
                 low,

@@ -7,7 +7,7 @@ import rigbrief.catalogue.Workload;
 /**
  * How one workload of the brief runs on one processor, card and memory rate.
  *
- * @param need the line of the brief
+ * @param need the line of the brief; that which utility goes by, where two briefs are compared
  * @param workload the workload
  * @param averageFps middle prediction of the average rate; 0 where the workload draws no frames
  * @param lowFps middle prediction of the 1 % low: the rate at the 99th percentile of frame time; 0

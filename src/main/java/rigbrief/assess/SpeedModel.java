@@ -104,7 +104,7 @@ final class SpeedModel {
         }
         Capacity capacity = (Capacity) use.workload();
         return new Prediction(
-                use.need(), capacity, 0, 0, 0, 0, 0, capacity.vramGb(), "", List.of());
+                use.valued(), capacity, 0, 0, 0, 0, 0, capacity.vramGb(), "", List.of());
     }
 
     /** Millions of pixels shown. */

@@ -44,7 +44,7 @@ final class TaskPredictor {
         add(promises, use.need().must(), true, seconds);
         add(promises, use.need().wish(), false, seconds);
         return new Prediction(
-                use.need(),
+                use.valued(),
                 task,
                 0,
                 0,

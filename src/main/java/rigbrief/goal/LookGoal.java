@@ -56,17 +56,17 @@ public final class LookGoal implements Goal {
     public int utility(Assessment it) {
         double sum = 0;
         for (Slot slot : READS) {
-            sum += share(it.build(), slot, it.brief());
+            sum += share(it.build(), slot, it.valued());
         }
         return Goal.tenThousandths(sum / READS.size());
     }
 
     @Override
     public String because(Assessment it) {
-        Optional<Colour> colour = colour(it.build(), it.brief());
+        Optional<Colour> colour = colour(it.build(), it.valued());
         int matching = 0;
         for (Slot slot : READS) {
-            matching += share(it.build(), slot, it.brief()) == 1 ? 1 : 0;
+            matching += share(it.build(), slot, it.valued()) == 1 ? 1 : 0;
         }
         return "%d of %d visible places %s"
                 .formatted(

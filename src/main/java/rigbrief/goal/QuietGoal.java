@@ -42,7 +42,7 @@ public final class QuietGoal implements Goal {
 
     @Override
     public int utility(Assessment it) {
-        return Goal.tenThousandths(share(it.load().levelDba(), it.brief()));
+        return Goal.tenThousandths(share(it.load().levelDba(), it.valued()));
     }
 
     /** The utility of a level, 0 to 1; falls as the level rises. */

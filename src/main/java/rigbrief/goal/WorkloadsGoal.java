@@ -54,7 +54,7 @@ public final class WorkloadsGoal implements Goal {
 
     @Override
     public int utility(Assessment it) {
-        return Goal.tenThousandths(share(it.predictions(), it.brief()));
+        return Goal.tenThousandths(share(it.predictions(), it.valued()));
     }
 
     /** The utility of predictions alone, 0 to 1. */

@@ -56,6 +56,7 @@ record FirstSearches(Certificate leastMoney, Certificate mostUtility, SearchSpac
         return new SearchSpace(
                 new Assessor(brief, catalogue),
                 space.candidates(),
+                space.rules(),
                 space.goals(),
                 new SharedTables());
     }

@@ -135,15 +135,14 @@ public final class BudgetJson implements Report<Budget> {
                 json.nothing("saves");
             }
             json.field(
-                    "utility",
-                    found && !budget.ceilingSteps().isEmpty()
-                            ? Rounded.to(4, gained(variant))
-                            : Optional.empty());
+                    "utility", variant.gain().flatMap(gain -> Rounded.to(4, share(gain.points()))));
+            json.field(
+                    "utility-gap",
+                    variant.gain().flatMap(gain -> Rounded.gap(4, share(gain.gapPoints()))));
         }
 
-        private double gained(Variant variant) {
-            FrontStep now = budget.ceilingSteps().get(0).from();
-            return variant.pointsGained() * now.utility() / Math.max(1, now.points());
+        private double share(long points) {
+            return (double) points / budget.mostPoints();
         }
 
         private void ceiling(CeilingStep step) {

@@ -17,6 +17,7 @@ public final class BudgetText implements Report<Budget> {
             ReportInfo.text("budget-text", "what the goals of a brief cost, for people");
 
     private static final int NEED_WIDTH = 34;
+    private static final int MUST_WIDTH = 29;
 
     private final FrontPlot.Letters letters;
 
@@ -206,17 +207,18 @@ public final class BudgetText implements Report<Budget> {
             page.section("What each must costs, by solving again without it and a step beside it");
             TextTable table =
                     new TextTable()
-                            .left("must", NEED_WIDTH)
+                            .left("must", MUST_WIDTH)
                             .left("instead", 18)
                             .right("least total")
-                            .right("utility");
+                            .right("utility")
+                            .right("gap");
             for (NeedPrice price : budget.prices()) {
                 price(table, price);
             }
             page.table(table);
             page.paragraph(
                     2,
-                    "Least total: against %s with every must. Utility: of the best build found under the ceiling, by the goals of the brief as it stands, against %s. A star: not proven."
+                    "Least total: against %s with every must. Utility: of the best build found under the ceiling, by the goals of the brief as it stands, against %s. Gap: how much more utility is not ruled out; -: proven. A star: not proven."
                             .formatted(
                                     budget.musts().best().isPresent()
                                             ? words.amount(budget.musts().totalMinor())
@@ -240,7 +242,8 @@ public final class BudgetText implements Report<Budget> {
                     need,
                     variant.words(),
                     words.moneyOf(variant, budget),
-                    BudgetWords.utilityOf(variant, budget));
+                    BudgetWords.utilityOf(variant, budget),
+                    BudgetWords.gapOf(variant, budget));
         }
     }
 }

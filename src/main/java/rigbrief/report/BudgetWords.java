@@ -64,12 +64,18 @@ final class BudgetWords {
 
     /** What it does to the utility of the best build found under the ceiling. */
     static String utilityOf(Variant variant, Budget budget) {
-        if (budget.ceilingSteps().isEmpty() || variant.least().best().isEmpty()) {
-            return "-";
-        }
-        FrontStep now = budget.ceilingSteps().get(0).from();
-        double full = now.points() / Math.max(1e-9, now.utility());
-        return utility(variant.pointsGained() / full);
+        return variant.gain()
+                .map(gain -> utility((double) gain.points() / budget.mostPoints()))
+                .orElse("-");
+    }
+
+    /** How much more utility another build could have at most; rounded up. */
+    static String gapOf(Variant variant, Budget budget) {
+        return variant.gain()
+                .filter(gain -> !gain.proven())
+                .flatMap(gain -> Rounded.gap(3, (double) gain.gapPoints() / budget.mostPoints()))
+                .map(Object::toString)
+                .orElse("-");
     }
 
     /** What a build promises, workload by workload. */

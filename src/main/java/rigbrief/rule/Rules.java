@@ -121,6 +121,14 @@ public final class Rules {
                     new IdleLicenceRule(),
                     new IdleDriveRule());
 
+    /**
+     * All rules but those that forbid the search what has no use. What a must asks for has none
+     * once nobody asks, so only by these rules is every build under a brief one under a looser
+     * brief.
+     */
+    public static final List<Rule> ALL_BUT_IDLE =
+            ALL.stream().filter(rule -> !aboutIdleParts(rule)).toList();
+
     private static final Map<String, Rule> BY_ID = byIds();
 
     private Rules() {}
@@ -128,6 +136,13 @@ public final class Rules {
     /** The rule of an id. */
     public static Optional<Rule> byId(String id) {
         return Optional.ofNullable(BY_ID.get(id));
+    }
+
+    private static boolean aboutIdleParts(Rule rule) {
+        return rule instanceof IdleWirelessRule
+                || rule instanceof IdleBraceRule
+                || rule instanceof IdleLicenceRule
+                || rule instanceof IdleDriveRule;
     }
 
     private static Map<String, Rule> byIds() {

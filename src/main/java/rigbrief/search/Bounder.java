@@ -124,7 +124,8 @@ final class Bounder {
             most += (double) problem.weight(goal) * Goal.FULL;
         }
         this.othersMost = most;
-        // Each goal rounds to whole ten-thousandths, at most half of one upwards.
+        // Each goal rounds to whole ten-thousandths, at most half of one upwards: value too, which
+        // is rounded up as well where all others are met in full.
         this.roundingPoints = 0.5 * (most + valueWeight) / Goal.FULL + 1e-6;
         this.order = new OrderOutlook(problem, orderWeight * Goal.FULL);
         this.ceilingMinor = brief.ceiling().minorUnits();
@@ -227,7 +228,7 @@ final class Bounder {
         for (int w = 0; w < worth.length; w++) {
             lines.set(w, points + mostNet[w][s] - worth[w] * base, worth[w]);
         }
-        lines.set(worth.length, othersMost, 0);
+        lines.set(worth.length, othersMost + roundingPoints, 0);
         return excess == null
                 ? lines.most(least, most, figure)
                 : excess.most(least, most, threshold, found);
@@ -264,7 +265,7 @@ final class Bounder {
             for (int w = 0; w < worth.length; w++) {
                 lines.set(w, line[1 + w], worth[w]);
             }
-            lines.set(worth.length, othersMost, 0);
+            lines.set(worth.length, othersMost + roundingPoints, 0);
             excess.raise(line[0], Math.max(line[0], mostSpend()), most, gaps);
         }
     }
@@ -281,7 +282,7 @@ final class Bounder {
 
     /** Most points of all goals but value when at most so much is spent on parts and delivery. */
     private double others(double points, long base, double spend, double[][] mostNet, int s) {
-        double least = othersMost;
+        double least = othersMost + roundingPoints;
         for (int w = 0; w < worth.length; w++) {
             least = Math.min(least, points + mostNet[w][s] + worth[w] * (spend - base));
         }

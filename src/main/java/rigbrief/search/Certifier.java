@@ -62,6 +62,7 @@ public final class Certifier {
     private final Outlook outlook;
     private final Bounder bounder;
     private final OpenSlots slots;
+    private final SoundNarrowing quiet;
     private final Unfinished unfinished;
     private final double[] fixed = new double[LEVELS + 1];
     private final Map<Outlook.Pair, long[][]> narrowed = new IdentityHashMap<>();
@@ -119,6 +120,7 @@ public final class Certifier {
                         objective.perPoint() == 0
                                 ? undominated.forMoney(problem)
                                 : problem.candidates().bySlot());
+        this.quiet = new SoundNarrowing(problem, objective, order, slots);
         this.unfinished = new Unfinished(problem.assessor());
     }
 
@@ -728,6 +730,7 @@ public final class Certifier {
         if (beaten(push(level, candidate))
                 || !narrow(level)
                 || !narrowSupplies(level)
+                || !quiet.narrow(level, unfinished)
                 || !slots.support(level + 1)
                 || !slots.reckon(level, unfinished)) {
             return Bounder.IMPOSSIBLE;

@@ -42,7 +42,7 @@ final class Losses {
 
     Losses(Problem problem, Foresight foresight, Outlook outlook) {
         this.problem = problem;
-        this.brief = problem.assessor().brief();
+        this.brief = problem.assessor().valued();
         this.foresight = foresight;
         this.outlook = outlook;
         this.workloadsWeight = brief.wishes().weight("workloads") * FULL;

@@ -41,7 +41,10 @@ final class Outlook {
     private static final double FULL = Goal.FULL;
 
     private final Problem problem;
+
+    /** What the goals go by; musts are asked for where they are rules. */
     private final Brief brief;
+
     private final Foresight foresight;
     private final double referenceKwh;
     private final double unknownPoints;
@@ -54,7 +57,7 @@ final class Outlook {
 
     Outlook(Problem problem) {
         this.problem = problem;
-        this.brief = problem.assessor().brief();
+        this.brief = problem.assessor().valued();
         this.referenceKwh = EnergyGoal.referenceKwh(brief);
         this.foresight = foresight(problem);
         this.unknownPoints = unknownPoints();

@@ -26,6 +26,10 @@ final class RuleSchedule {
                 // Rules about several slots narrow the last of them instead.
                 askedAt.get(lastLevel(rule)).add(rule);
             }
+            boolean fewSlots = rule.reads().size() > 2 && rule.reads().size() < LEVELS;
+            if (fewSlots && rule.decidesEarly()) {
+                rule.reads().forEach(slot -> askedAt.get(order.indexOf(slot)).add(rule));
+            }
             addNarrowing(rule, rule.reads());
             if (!rule.onlyWorsenedBy().isEmpty()) {
                 addRechecks(rule);

@@ -10,6 +10,7 @@ import rigbrief.goal.Goals;
 import rigbrief.presolve.Candidate;
 import rigbrief.presolve.CandidateFinder;
 import rigbrief.presolve.Candidates;
+import rigbrief.rule.Rule;
 import rigbrief.rule.Rules;
 
 /**
@@ -17,14 +18,26 @@ import rigbrief.rule.Rules;
  *
  * @param assessor the assessor
  * @param candidates what may fill each slot
+ * @param rules rules that every build keeps
  * @param goals goals with a weight above 0
  * @param tables what all searches of this space use
  */
 public record SearchSpace(
-        Assessor assessor, Candidates candidates, List<Goal> goals, SharedTables tables) {
+        Assessor assessor,
+        Candidates candidates,
+        List<Rule> rules,
+        List<Goal> goals,
+        SharedTables tables) {
     /** The space of a brief and a catalogue. */
     public static SearchSpace of(Brief brief, Catalogue catalogue) {
-        Assessor assessor = new Assessor(brief, catalogue);
+        return of(brief, brief, catalogue, Rules.ALL);
+    }
+
+    /**
+     * The space of the builds that keep some rules of one brief, valued by the goals of another.
+     */
+    public static SearchSpace of(Brief brief, Brief valued, Catalogue catalogue, List<Rule> rules) {
+        Assessor assessor = new Assessor(brief, valued, catalogue);
         List<Goal> goals = new ArrayList<>();
         for (Goal goal : Goals.ALL) {
             if (brief.wishes().weight(goal.info().id()) > 0) {
@@ -33,14 +46,15 @@ public record SearchSpace(
         }
         return new SearchSpace(
                 assessor,
-                new CandidateFinder(assessor, Rules.ALL).find(),
+                new CandidateFinder(assessor, rules).find(),
+                rules,
                 List.copyOf(goals),
                 new SharedTables());
     }
 
     /** The problem with a limit on money, in minor units. */
     public Problem within(long limitMinor) {
-        return new Problem(assessor, candidates, Rules.ALL, goals, limitMinor, tables);
+        return new Problem(assessor, candidates, rules, goals, limitMinor, tables);
     }
 
     /**

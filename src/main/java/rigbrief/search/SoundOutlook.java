@@ -206,6 +206,32 @@ final class SoundOutlook {
                 damping);
     }
 
+    /**
+     * A level of fans with the sound of the drives added, as far as they are decided, and of a
+     * supply that is not, in dB(A) at its own place.
+     */
+    double atSeat(Unfinished it, double levelDba, double supplyDba) {
+        double damping =
+                it.has(Slot.CASE) ? ((PcCase) it.part(Slot.CASE)).dampingDb() : mostDampingDb;
+        double drive = it.has(Slot.DRIVE) ? driveDba(it.part(Slot.DRIVE)) : leastDriveDba;
+        double level = foresight.withDrive(levelDba, drive, damping);
+        level = foresight.withDrive(level, driveDba(it.part(Slot.SECOND_DRIVE)), damping);
+        return foresight.withDrive(level, supplyDba, damping);
+    }
+
+    /** The least level of fans beside what is decided, drives and supply left out. */
+    double leastOfFans(Unfinished it) {
+        if (!it.has(Slot.CASE) || it.has(Slot.COOLER)) {
+            return levelOfFans(it, it.pair());
+        }
+        Candidate pcCase = it.choices()[Slot.CASE.ordinal()];
+        double[] known = levels(it).best();
+        if (Double.isNaN(known[pcCase.index()])) {
+            known[pcCase.index()] = leastOverCoolers(it, pcCase);
+        }
+        return known[pcCase.index()];
+    }
+
     /** Sound of a supply at its own place beside a pair, in dB(A). */
     double supplyDba(Outlook.Pair pair, Supply supply) {
         return foresight.supplyDba(pair.bounds(), supply);

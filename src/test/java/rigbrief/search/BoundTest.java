@@ -23,6 +23,9 @@ import rigbrief.fixture.WorkloadFixture;
 import rigbrief.part.Slot;
 import rigbrief.presolve.Candidate;
 import rigbrief.presolve.Dominance;
+import rigbrief.proposal.need.Need;
+import rigbrief.proposal.need.Needs;
+import rigbrief.rule.Rules;
 
 /** A bound that once falls below a build that exists would make every proof worthless. */
 class BoundTest {
@@ -47,6 +50,21 @@ class BoundTest {
     void no_bound_on_the_way_to_a_sound_build_is_below_that_build(String scenario)
             throws Exception {
         check(problem(scenario, sample()));
+    }
+
+    /** As without each must the utility is asked for: rules by one brief, goals by another. */
+    @ParameterizedTest
+    @ValueSource(strings = {"potter", "cad", "streamer", "living-room", "tight-600", "writer"})
+    void bounds_hold_where_nobody_insists_on_any_must_that_a_goal_begins_at(String scenario)
+            throws Exception {
+        Brief brief = scenario(scenario, sample());
+        Needs needs = Needs.of(brief, sample());
+        List<Need> musts =
+                needs.musts().stream().filter(need -> need.kind() == Need.Kind.MUST).toList();
+
+        check(
+                SearchSpace.of(needs.without(musts), brief, sample(), Rules.ALL_BUT_IDLE)
+                        .within(brief.ceiling().minorUnits()));
     }
 
     /** Titles whose frame times come together each in its own way. */
@@ -114,8 +132,12 @@ class BoundTest {
         return sample;
     }
 
+    private static Brief scenario(String name, Catalogue catalogue) throws Exception {
+        return BriefReader.read(Path.of("scenarios", name + ".yaml"), catalogue);
+    }
+
     private static Problem problem(String scenario, Catalogue catalogue) throws Exception {
-        Brief brief = BriefReader.read(Path.of("scenarios", scenario + ".yaml"), catalogue);
+        Brief brief = scenario(scenario, catalogue);
         return SearchSpace.of(brief, catalogue).within(brief.ceiling().minorUnits());
     }
 

@@ -26,6 +26,7 @@ public final class Enumeration {
     private final Brief brief;
     private final Catalogue catalogue;
     private final Assessor assessor;
+    private final Assessor valuing;
     private final long limitMinor;
     private final boolean firstIsEnough;
     private final List<Slot> order =
@@ -72,6 +73,20 @@ public final class Enumeration {
      * @param firstIsEnough whether to stop at the first sound build
      */
     public Enumeration(Brief brief, Catalogue catalogue, long limitMinor, boolean firstIsEnough) {
+        this(brief, brief, catalogue, limitMinor, firstIsEnough);
+    }
+
+    /**
+     * The builds under one brief, with points by the goals of another: each build is assessed under
+     * both.
+     */
+    public Enumeration(
+            Brief brief,
+            Brief valued,
+            Catalogue catalogue,
+            long limitMinor,
+            boolean firstIsEnough) {
+        this.valuing = new Assessor(valued, catalogue);
         this.limitMinor = limitMinor;
         this.firstIsEnough = firstIsEnough;
         this.brief = brief;
@@ -133,9 +148,10 @@ public final class Enumeration {
             return;
         }
         long points = 0;
+        Assessment value = valuing.assess(it.build());
         for (Goal goal : Goals.ALL) {
             int weight = brief.wishes().weight(goal.info().id());
-            points += weight == 0 ? 0 : (long) weight * goal.utility(it);
+            points += weight == 0 ? 0 : (long) weight * goal.utility(value);
         }
         sound.add(new long[] {points, total});
         if (leastMinor < 0 || total < leastMinor) {

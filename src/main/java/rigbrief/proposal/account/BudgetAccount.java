@@ -1,6 +1,7 @@
 package rigbrief.proposal.account;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -18,6 +19,7 @@ import rigbrief.explain.Derivation;
 import rigbrief.explain.Explanation;
 import rigbrief.explain.Topic;
 import rigbrief.proposal.budget.Budget;
+import rigbrief.proposal.budget.Gain;
 import rigbrief.proposal.budget.GoalTotal;
 import rigbrief.proposal.budget.NeedPrice;
 import rigbrief.proposal.budget.Variant;
@@ -297,26 +299,35 @@ final class BudgetAccount {
 
     private Explanation utility(Derivation how, Variant variant) {
         how.remark(variant.words());
-        if (budget.get().ceilingSteps().isEmpty()) {
+        if (variant.gain().isEmpty()) {
             how.remark("no build under the ceiling was found");
             return how.givesNothing("");
         }
+        Gain gain = variant.gain().get();
         long asked = budget.get().ceilingSteps().get(0).from().points();
-        double utility = budget.get().ceilingSteps().get(0).from().utility();
-        long most = Math.round(asked / Math.max(1e-9, utility));
+        long most = budget.get().mostPoints();
         how.fact("points of the best build as asked", asked, "", "best build of the front");
+        how.fact("points of the best build so", asked + gain.points(), "", "the search");
         how.fact(
-                "points of the best build so",
-                asked + variant.pointsGained(),
+                "no build has more points than",
+                asked + gain.points() + gain.gapPoints(),
                 "",
-                "search around the front");
+                "the search");
+        if (!gain.proven()) {
+            how.fact(
+                    "gap: what is not ruled out, over most points, rounded up",
+                    BigDecimal.valueOf(gain.gapPoints())
+                            .divide(BigDecimal.valueOf(most), 3, RoundingMode.CEILING),
+                    "",
+                    "the search");
+        }
         how.fact("most points", most, "", "brief, wishes: 10000 x sum of the weights");
         return how.gives(
-                variant.pointsGained() / (double) Math.max(1, most),
+                gain.points() / (double) Math.max(1, most),
                 3,
                 "",
                 "({} - {}) / {}",
-                asked + variant.pointsGained(),
+                asked + gain.points(),
                 asked,
                 most);
     }

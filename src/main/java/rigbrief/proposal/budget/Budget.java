@@ -24,6 +24,7 @@ import rigbrief.proposal.solve.Least;
  * @param frontProven whether it is proven that no point is missing
  * @param leastGapMinor by how many minor units at most a build could be cheaper than the first
  *     point
+ * @param mostPoints points of full utility in every goal
  * @param clash why no build meets the musts under the ceiling; empty when some do
  * @param partial whether the search was called off before all was answered
  */
@@ -40,6 +41,7 @@ public record Budget(
         List<FrontStep> front,
         boolean frontProven,
         long leastGapMinor,
+        long mostPoints,
         Optional<Clash> clash,
         boolean partial) {
     public Budget {

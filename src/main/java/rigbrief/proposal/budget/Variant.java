@@ -1,5 +1,6 @@
 package rigbrief.proposal.budget;
 
+import java.util.Optional;
 import rigbrief.proposal.solve.Least;
 
 /**
@@ -9,8 +10,7 @@ import rigbrief.proposal.solve.Least;
  * @param least the least total, at any price
  * @param savedMinor what that is less than with the must as asked; negative when it is more; 0 when
  *     either is unknown
- * @param pointsGained points that the best build found under the ceiling has over the best one
- *     found with the must as asked, both by the goals of the brief as it stands; 0 when none was
- *     found
+ * @param gain what it does to the most utility under the ceiling; empty when no build was found
+ *     there
  */
-public record Variant(String words, Least least, long savedMinor, long pointsGained) {}
+public record Variant(String words, Least least, long savedMinor, Optional<Gain> gain) {}

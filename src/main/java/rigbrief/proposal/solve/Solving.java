@@ -94,6 +94,35 @@ public record Solving(Catalogue catalogue, long steps, BooleanSupplier stop) {
                 .notUnder(atLeastMinor);
     }
 
+    /**
+     * The most utility of a space under its brief's ceiling.
+     *
+     * @param known builds to start from; those that break a rule are passed over
+     * @param atMostPoints it is known that no build has more: one that has as many needs no search
+     */
+    public Most most(SearchSpace space, List<Build> known, long atMostPoints) {
+        if (space.candidates().impossible()) {
+            return new Most(Optional.empty(), 0, true, 0);
+        }
+        Problem problem = space.within(CeilingRule.limitMinor(space.assessor().brief()));
+        Objective objective = Objective.mostUtility();
+        Optional<Standing> start = best(standings(problem, withLess(known)), objective);
+        boolean reached = start.isPresent() && start.get().points() >= atMostPoints;
+        if (reached || stop.getAsBoolean()) {
+            return new Most(start, atMostPoints, false, 0);
+        }
+        Certificate found = new Certifier(problem, objective, steps, stop).run(start);
+        if (found.best().isEmpty()) {
+            return new Most(found.best(), atMostPoints, found.complete(), found.steps());
+        }
+        long points = found.best().get().points();
+        long bound =
+                found.complete()
+                        ? points
+                        : Math.max(points, (long) Math.floor(found.bound() + 1e-6));
+        return new Most(found.best(), Math.min(bound, atMostPoints), false, found.steps());
+    }
+
     /** A least total, or a known build where one is cheaper than what was found. */
     public Least orKnown(Least least, Brief brief, List<Build> known) {
         SearchSpace space = SearchSpace.of(brief, catalogue);
@@ -103,6 +132,7 @@ public record Solving(Catalogue catalogue, long steps, BooleanSupplier stop) {
         Problem problem = space.within(CeilingRule.limitMinor(brief));
         return cheapest(standings(problem, known))
                 .filter(it -> least.best().isEmpty() || it.totalMinor() < least.totalMinor())
+                .flatMap(it -> polished(problem, it))
                 .map(
                         it ->
                                 new Least(
@@ -115,10 +145,16 @@ public record Solving(Catalogue catalogue, long steps, BooleanSupplier stop) {
 
     /** What the steps did not reach may lie next to what they did. */
     private Certificate polished(Problem problem, Certificate certificate) {
-        return new TwoStage(1, 0, 1, stop)
-                .polished(problem, Objective.leastMoney(), certificate.best().stream().toList())
+        return certificate
+                .best()
+                .flatMap(best -> polished(problem, best))
                 .map(certificate::with)
                 .orElse(certificate);
+    }
+
+    private Optional<Standing> polished(Problem problem, Standing sound) {
+        return new TwoStage(1, 0, 1, stop)
+                .polished(problem, Objective.leastMoney(), List.of(sound));
     }
 
     /**
@@ -138,11 +174,15 @@ public record Solving(Catalogue catalogue, long steps, BooleanSupplier stop) {
     }
 
     private static Optional<Standing> cheapest(List<Standing> standings) {
-        Standing cheapest = null;
+        return best(standings, Objective.leastMoney());
+    }
+
+    private static Optional<Standing> best(List<Standing> standings, Objective objective) {
+        Standing best = null;
         for (Standing standing : standings) {
-            cheapest = standing.betterThan(cheapest, Objective.leastMoney()) ? standing : cheapest;
+            best = standing.betterThan(best, objective) ? standing : best;
         }
-        return Optional.ofNullable(cheapest);
+        return Optional.ofNullable(best);
     }
 
     private Certifier certifier(Problem problem) {
@@ -210,8 +250,13 @@ public record Solving(Catalogue catalogue, long steps, BooleanSupplier stop) {
 
     /** Whether a whole build keeps every rule under a brief. */
     public boolean fits(Build build, Brief brief) {
+        return fits(build, brief, Rules.ALL);
+    }
+
+    /** Whether a whole build keeps some rules under a brief. */
+    public boolean fits(Build build, Brief brief, List<Rule> rules) {
         Assessment it = new Assessor(brief, catalogue).assess(build);
-        for (Rule rule : Rules.ALL) {
+        for (Rule rule : rules) {
             if (rule.forbids(rule.check(it))) {
                 return false;
             }

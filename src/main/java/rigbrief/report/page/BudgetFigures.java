@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import rigbrief.proposal.budget.Budget;
 import rigbrief.proposal.budget.FrontStep;
+import rigbrief.proposal.budget.Gain;
 import rigbrief.proposal.budget.Rate;
 import rigbrief.proposal.budget.Variant;
 import rigbrief.proposal.solve.Least;
@@ -68,12 +69,15 @@ final class BudgetFigures {
 
     /** What it does to the wishes met by the best build found under the ceiling. */
     String wishesOf(Variant variant) {
-        if (budget.ceilingSteps().isEmpty() || variant.least().best().isEmpty()) {
-            return "\u2013";
-        }
-        FrontStep now = budget.ceilingSteps().get(0).from();
-        double full = now.points() / Math.max(1e-9, now.utility());
-        return gained(variant.pointsGained() / full);
+        return variant.gain().map(this::wishesOf).orElse("\u2013");
+    }
+
+    private String wishesOf(Gain gain) {
+        String gained = gained((double) gain.points() / budget.mostPoints());
+        double more = Math.ceil(1_000.0 * gain.gapPoints() / budget.mostPoints()) / 10;
+        return gain.proven()
+                ? gained
+                : words.text("budget.gained.open", gained, words.number(1, more));
     }
 
     /** A difference of utility in hundredths, with its sign. */

@@ -77,9 +77,15 @@ class BudgetFinderTest {
                     .as(price.need().name())
                     .isGreaterThanOrEqualTo(price.softer().map(Variant::savedMinor).orElse(0L));
             assertThat(price.softer().map(Variant::savedMinor).orElse(0L)).isNotNegative();
-            assertThat(price.without().pointsGained()).isNotNegative();
-            assertThat(price.softer().map(Variant::pointsGained).orElse(0L)).isNotNegative();
+            assertThat(points(price.without())).isNotNegative();
+            assertThat(price.softer().map(BudgetFinderTest::points).orElse(0L))
+                    .isNotNegative()
+                    .isLessThanOrEqualTo(points(price.without()));
         }
+    }
+
+    private static long points(Variant variant) {
+        return variant.gain().orElseThrow().points();
     }
 
     @Test
