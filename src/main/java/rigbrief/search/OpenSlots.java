@@ -25,6 +25,12 @@ final class OpenSlots {
     /** Most pairs whose drives are remembered. */
     private static final int MOST_KNOWN = 200;
 
+    /**
+     * Between slots with more ways to fill both it is not asked what goes with nothing: asking the
+     * rules about each would take longer than it saves, and a bound is true without.
+     */
+    private static final long MOST_SUPPORTED = 5_000_000;
+
     /** Slots that lose points beside a processor and a card. */
     private static final List<Slot> LOSING =
             List.of(Slot.SUPPLY, Slot.BOARD, Slot.CASE, Slot.MEMORY, Slot.DRIVE);
@@ -99,6 +105,7 @@ final class OpenSlots {
             related[by] =
                     IntStream.range(0, LEVELS)
                             .filter(open -> pairs.related(order.get(by), order.get(open)))
+                            .filter(open -> (long) rows(by) * rows(open) <= MOST_SUPPORTED)
                             .toArray();
             refresh(0, level);
         }
@@ -116,6 +123,10 @@ final class OpenSlots {
             openGain[i] = gain[i] + outlook.losses().open(candidate);
         }
         return new SlotTable(slot, candidates, gain, openGain, sets, worth);
+    }
+
+    private int rows(int level) {
+        return tables[level].size();
     }
 
     private int levelOf(Slot slot) {
