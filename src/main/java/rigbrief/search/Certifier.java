@@ -64,6 +64,7 @@ public final class Certifier {
     private final OpenSlots slots;
     private final SoundNarrowing quiet;
     private final Unfinished unfinished;
+    private final long workedBefore;
     private final double[] fixed = new double[LEVELS + 1];
     private final Map<Outlook.Pair, long[][]> narrowed = new IdentityHashMap<>();
     private Candidate atRoot;
@@ -109,6 +110,7 @@ public final class Certifier {
         this.schedule = new RuleSchedule(problem.rules(), order);
         this.pairs = problem.tables().pairs(problem);
         this.outlook = problem.tables().outlook(problem);
+        this.workedBefore = outlook.sound().worked();
         this.bounder = new Bounder(problem, objective, worth);
         this.slots =
                 new OpenSlots(
@@ -251,6 +253,11 @@ public final class Certifier {
                 cut ? Math.max(open, reached) : reached,
                 !cut || proven,
                 steps);
+    }
+
+    /** What was tried and reckoned for it since this search began. */
+    private long tried() {
+        return slots.tried() + outlook.sound().worked() - workedBefore;
     }
 
     private void advance(Top top, PriorityQueue<Top> queue) {
@@ -527,7 +534,7 @@ public final class Certifier {
         top.looks++;
         top.bound = enter(top.processor, top.card, top.looks);
         effort.look(top.looks);
-        effort.tried(slots.tried());
+        effort.tried(tried());
         interrupted = effort.over();
         // Whoever asked counts what was cut short: twice in the queue, the next look at it would
         // change its bound where it stands, and the queue would no longer be in order.
@@ -718,7 +725,7 @@ public final class Certifier {
     private boolean counted() {
         steps++;
         effort.step();
-        effort.tried(slots.tried());
+        effort.tried(tried());
         interrupted = effort.over();
         return interrupted;
     }

@@ -18,8 +18,8 @@ final class Effort {
 
     private static final int CANDIDATES = 1_000;
 
-    /** Cases and coolers tried for one step's worth. */
-    private static final int TRIES = 500;
+    /** Coolers tried in cases and levels reckoned for one step's worth. */
+    private static final int TRIES = 1_000;
 
     /** After so much it is asked whether to stop. */
     private static final int ASKED_EVERY = 256;
@@ -95,7 +95,7 @@ final class Effort {
     }
 
     /**
-     * Counts cases and coolers tried.
+     * Counts coolers tried in cases and levels reckoned.
      *
      * @param all how many since the search began
      */
