@@ -64,7 +64,7 @@ public final class Certifier {
     private final OpenSlots slots;
     private final SoundNarrowing quiet;
     private final Unfinished unfinished;
-    private final long workedBefore;
+    private long heard;
     private final double[] fixed = new double[LEVELS + 1];
     private final Map<Outlook.Pair, long[][]> narrowed = new IdentityHashMap<>();
     private Candidate atRoot;
@@ -110,7 +110,6 @@ public final class Certifier {
         this.schedule = new RuleSchedule(problem.rules(), order);
         this.pairs = problem.tables().pairs(problem);
         this.outlook = problem.tables().outlook(problem);
-        this.workedBefore = outlook.sound().worked();
         this.bounder = new Bounder(problem, objective, worth);
         this.slots =
                 new OpenSlots(
@@ -255,9 +254,9 @@ public final class Certifier {
                 steps);
     }
 
-    /** What was tried and reckoned for it since this search began. */
+    /** Coolers tried in cases; what is known from searches before counts all the same. */
     private long tried() {
-        return slots.tried() + outlook.sound().worked() - workedBefore;
+        return slots.tried() + heard;
     }
 
     private void advance(Top top, PriorityQueue<Top> queue) {
@@ -615,6 +614,7 @@ public final class Certifier {
                     return Bounder.IMPOSSIBLE;
                 }
                 narrowed.put(pair, slots.left(PAIR));
+                heard += quiet.triesBesidePair();
             } else {
                 return Bounder.IMPOSSIBLE;
             }

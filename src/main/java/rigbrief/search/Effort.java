@@ -18,7 +18,7 @@ final class Effort {
 
     private static final int CANDIDATES = 1_000;
 
-    /** Coolers tried in cases and levels reckoned for one step's worth. */
+    /** Coolers tried in cases for one step's worth. */
     private static final int TRIES = 1_000;
 
     /** After so much it is asked whether to stop. */
@@ -95,7 +95,7 @@ final class Effort {
     }
 
     /**
-     * Counts coolers tried in cases and levels reckoned.
+     * Counts coolers tried in cases.
      *
      * @param all how many since the search began
      */

@@ -40,6 +40,14 @@ final class SoundNarrowing {
         this.fans = order.indexOf(Slot.FANS);
     }
 
+    /**
+     * What hearing every case beside a pair is worth in coolers tried: most are passed over for a
+     * stronger and quieter one, and what is heard once is remembered.
+     */
+    long triesBesidePair() {
+        return active ? (long) slots.table(pcCase).size() * slots.table(cooler).size() / 16 : 0;
+    }
+
     /** Looks at what a level's slot leaves of the others; false when that is nothing. */
     boolean narrow(int level, Unfinished it) {
         if (!active || level >= supply) {

@@ -36,9 +36,6 @@ final class SoundOutlook {
     /** Levels to remember over all pairs; eight bytes each. */
     private static final long MOST_LEVELS = 8_000_000;
 
-    /** So many coolers that are passed over take as long as a level. */
-    private static final int PASSED_OVER = 16;
-
     /** Stands for the level where no cooler holds the processor. */
     static final double NO_COOLER = Double.MAX_VALUE;
 
@@ -63,7 +60,6 @@ final class SoundOutlook {
     private final Map<CoolerKind, CoolersInCase> inLastCase = new HashMap<>();
     private Levels lastLevels;
     private int lastCase;
-    private long worked;
 
     SoundOutlook(Problem problem, Foresight foresight, Outlook outlook) {
         this.problem = problem;
@@ -106,11 +102,6 @@ final class SoundOutlook {
         return candidates.stream()
                 .mapToInt(fans -> first.computeIfAbsent(air(fans), any -> fans.index()))
                 .toArray();
-    }
-
-    /** Levels in cases reckoned so far. */
-    long worked() {
-        return worked;
     }
 
     double mostDampingDb() {
@@ -373,7 +364,6 @@ final class SoundOutlook {
     }
 
     private double computeInCase(Unfinished it, Candidate pcCase) {
-        worked += coolersByStrength.size() / PASSED_OVER;
         it.decide(pcCase);
         double least = leastOverCoolers(it, pcCase);
         it.undo(Slot.CASE);
@@ -440,7 +430,6 @@ final class SoundOutlook {
         int k = likeCooler[cooler.index()];
         double[] known = levels.in(of, likeCase[it.choices()[Slot.CASE.ordinal()].index()]);
         if (Double.isNaN(known[k])) {
-            worked++;
             known[k] = inCase(levels, it, cooler, fans).leastLevelDba(cooler(cooler));
         }
         return known[k];

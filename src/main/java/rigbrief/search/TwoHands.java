@@ -1,11 +1,8 @@
 package rigbrief.search;
 
 import java.util.Optional;
-import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
-import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 
 /**
@@ -43,18 +40,12 @@ final class TwoHands {
 
     /** Runs from a known build, or from nothing. */
     Certificate run(Optional<Standing> incumbent) {
-        ExecutorService hand =
-                Executors.newSingleThreadExecutor(
-                        work -> {
-                            Thread thread = new Thread(work, "other-hand");
-                            thread.setDaemon(true);
-                            return thread;
-                        });
-        try {
+        try (Hands hands = new Hands("other-hand", 1)) {
+            ExecutorService hand = hands.threads();
             Standing start = incumbent.orElse(null);
             Future<?> begun = hand.submit(() -> other.begin(start, 1, 2));
             one.begin(start, 0, 2);
-            joined(begun);
+            Hands.joined(begun);
             boolean oneDone = false;
             boolean otherDone = false;
             for (long work = FIRST_WORK; !oneDone || !otherDone; ) {
@@ -62,13 +53,11 @@ final class TwoHands {
                 long quantum = work;
                 Future<Boolean> others = hand.submit(() -> other.goOn(quantum));
                 oneDone = one.goOn(quantum);
-                otherDone = joined(others);
+                otherDone = Hands.joined(others);
                 one.learn(other.best());
                 other.learn(one.best());
                 work = Math.min(MOST_WORK, 2 * work);
             }
-        } finally {
-            end(hand);
         }
         return both(one.end(), other.end());
     }
@@ -91,32 +80,5 @@ final class TwoHands {
                 Math.max(a.bound(), b.bound()),
                 a.complete() && b.complete(),
                 a.steps() + b.steps());
-    }
-
-    private static <T> T joined(Future<T> answer) {
-        try {
-            return answer.get();
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new IllegalStateException("interrupted while waiting for a search", e);
-        } catch (ExecutionException e) {
-            if (e.getCause() instanceof RuntimeException cause) {
-                throw cause;
-            }
-            if (e.getCause() instanceof Error cause) {
-                throw cause;
-            }
-            throw new IllegalStateException(e.getCause());
-        }
-    }
-
-    /** Done with, it is idle: a moment is enough, and then none is left behind. */
-    private static void end(ExecutorService hand) {
-        hand.shutdownNow();
-        try {
-            hand.awaitTermination(1, TimeUnit.SECONDS);
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-        }
     }
 }
