@@ -14,9 +14,9 @@ import java.util.function.BooleanSupplier;
  */
 final class TwoHands {
     /** Work between two exchanges, growing: the first builds found cut the most. */
-    private static final long FIRST_WORK = 128;
+    private static final long FIRST_WORK = 64;
 
-    private static final long MOST_WORK = 4_096;
+    private static final long MOST_WORK = 256;
 
     private final Certifier one;
     private final Certifier other;
