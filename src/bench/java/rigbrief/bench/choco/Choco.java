@@ -70,10 +70,14 @@ public final class Choco {
         solver.addStopCriterion(
                 new Criterion() {
                     private int asked;
+                    private boolean met;
 
+                    // Asked once more when all is over: what was met then has to stay met, or a
+                    // run that was cut off is taken for a proof.
                     @Override
                     public boolean isMet() {
-                        return (++asked & 63) == 0 && clock.cpuS() > seconds;
+                        met |= (++asked & 63) == 0 && clock.cpuS() > seconds;
+                        return met;
                     }
                 });
         long best = -1;
