@@ -95,13 +95,9 @@ final class ClimateModel {
 
     /**
      * Speeds with at least so much heat, for a build of which only processor, card, board, case,
-     * cooler and fans are decided: level and excess are then no higher than with the rest.
+     * cooler and fans are decided, and with all its case fans standing for some: level and excess
+     * are then no higher than with the rest.
      */
-    static Speeds sheltered(Assessment it, double processorW, double cardW, double othersW) {
-        return sheltered(it, processorW, cardW, othersW, breath(it));
-    }
-
-    /** The same, with all its case fans standing for other ones. */
     static Speeds sheltered(
             Assessment it, double processorW, double cardW, double othersW, Breath breath) {
         return FanSpeedSolver.quietest(shelteredCase(it, processorW, cardW, othersW, breath));

@@ -33,6 +33,21 @@ public record AuditFinding(
         parts = List.copyOf(parts);
     }
 
+    /** A caution about something that breaks no rule. */
+    static AuditFinding caution(
+            String under, String title, Phrase phrase, String source, List<String> parts) {
+        return new AuditFinding(
+                under,
+                title,
+                Level.CAUTION,
+                0,
+                Unit.CONDITION,
+                phrase,
+                source,
+                parts,
+                Optional.empty());
+    }
+
     /** What to tell, in English. */
     public String text() {
         return phrase.toString();

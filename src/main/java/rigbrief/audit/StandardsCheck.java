@@ -5,7 +5,6 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import rigbrief.assess.Assessment;
-import rigbrief.audit.AuditFinding.Level;
 import rigbrief.model.link.DisplayTiming;
 import rigbrief.model.link.LinkResult;
 import rigbrief.model.link.LinkStandard;
@@ -19,7 +18,6 @@ import rigbrief.part.Graphics;
 import rigbrief.part.Plug;
 import rigbrief.part.Slot;
 import rigbrief.part.Tally;
-import rigbrief.quantity.Unit;
 import rigbrief.rule.fit.DisplayLinkRule;
 import rigbrief.rule.fit.ScreenLink;
 import rigbrief.wording.Phrase;
@@ -128,16 +126,6 @@ public final class StandardsCheck {
     }
 
     private void add(Phrase phrase, String source, String... parts) {
-        cautions.add(
-                new AuditFinding(
-                        ID,
-                        TITLE,
-                        Level.CAUTION,
-                        0,
-                        Unit.CONDITION,
-                        phrase,
-                        source,
-                        List.of(parts),
-                        Optional.empty()));
+        cautions.add(AuditFinding.caution(ID, TITLE, phrase, source, List.of(parts)));
     }
 }

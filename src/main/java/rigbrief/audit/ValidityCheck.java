@@ -4,11 +4,9 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import rigbrief.assess.Assessment;
 import rigbrief.assess.Prediction;
 import rigbrief.assess.Workings;
-import rigbrief.audit.AuditFinding.Level;
 import rigbrief.brief.Brief;
 import rigbrief.model.Range;
 import rigbrief.model.air.AirDensity;
@@ -23,7 +21,6 @@ import rigbrief.model.power.YearlyEnergy;
 import rigbrief.model.speed.PredictionRange;
 import rigbrief.part.Drive;
 import rigbrief.part.Slot;
-import rigbrief.quantity.Unit;
 import rigbrief.rule.Source;
 
 /**
@@ -155,16 +152,12 @@ public final class ValidityCheck {
                 .ifPresent(
                         text ->
                                 cautions.add(
-                                        new AuditFinding(
+                                        AuditFinding.caution(
                                                 ID,
                                                 TITLE,
-                                                Level.CAUTION,
-                                                0,
-                                                Unit.CONDITION,
                                                 text,
                                                 Source.commonPractice(why).text(),
-                                                parts,
-                                                Optional.empty())));
+                                                parts)));
     }
 
     private static double printable(double value) {

@@ -264,21 +264,7 @@ final class HousingSlots {
             }
         }
         unfinished.undo(Slot.CASE);
-        shelters[0].fill(
-                sets,
-                left,
-                slots.domain(PAIR, coolerLevel),
-                caseAlone,
-                caseMost,
-                coolerMost,
-                leastInside,
-                netInside,
-                pcCase -> {
-                    unfinished.decide(cases.candidate(pcCase));
-                    return beside;
-                });
-        unfinished.undo(Slot.CASE);
-        tried += cases.size() + shelters[0].tried();
+        fill(shelters[0], PAIR, sets, left, beside, unfinished);
     }
 
     /** What coolers lose beside any of the supplies that are left. */
@@ -406,12 +392,22 @@ final class HousingSlots {
         Bounder.AliveSets sets = slots.kept(level + 1);
         takeInside(level + 1, sets);
         Arrays.fill(coolerMost, 0);
-        Coolings.Inside inside = inside(unfinished);
+        return fill(shelters, level + 1, sets, left, inside(unfinished), unfinished);
+    }
+
+    /** Fills cases with coolers from what was reckoned of both; whether some case was taken out. */
+    private boolean fill(
+            Shelters shelters,
+            int level,
+            Bounder.AliveSets sets,
+            long[] left,
+            Coolings.Inside inside,
+            Unfinished unfinished) {
         boolean out =
                 shelters.fill(
                         sets,
                         left,
-                        slots.domain(level + 1, coolerLevel),
+                        slots.domain(level, coolerLevel),
                         caseAlone,
                         caseMost,
                         coolerMost,

@@ -19,12 +19,6 @@ import rigbrief.presolve.Candidate;
 final class OpenSlots {
     private static final int LEVELS = Slot.values().length;
 
-    /** Stands for no board yet among the numbers of places. */
-    private static final int NO_PLACES = -1;
-
-    /** Most pairs whose drives are remembered. */
-    private static final int MOST_KNOWN = 200;
-
     /**
      * Between slots with more ways to fill both it is not asked what goes with nothing: asking the
      * rules about each would take longer than it saves, and a bound is true without.

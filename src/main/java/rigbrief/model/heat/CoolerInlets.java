@@ -17,6 +17,8 @@ import rigbrief.model.noise.SoundSum;
  * sustained power the quietest counts.
  *
  * <p>Source: those of the models that {@link FanSpeedSolver} joins.
+ *
+ * <p>Remembers what was reckoned, and which fans were quietest last; no answer depends on that.
  */
 public final class CoolerInlets {
     private static final int SPEEDS = FanSpeedSolver.STEPS - FanSpeedSolver.LEAST_STEP + 1;
