@@ -2,6 +2,7 @@ package rigbrief.rule;
 
 import java.util.Set;
 import rigbrief.assess.Assessment;
+import rigbrief.part.Part;
 import rigbrief.part.Slot;
 
 /**
@@ -49,6 +50,21 @@ public interface Rule {
     default Set<Slot> onlyWorsenedBy() {
         return NONE;
     }
+
+    /**
+     * What the check asks a part for in one of the slots it reads, so that like parts need to be
+     * asked about only once: parts with equal answers, as many pieces, kept or bought alike, are
+     * forbidden beside the same others. At worst the part itself.
+     *
+     * @param slot one of {@link #reads()}
+     * @param part the part in the slot; never null
+     */
+    default Object asks(Slot slot, Part part) {
+        return part.id();
+    }
+
+    /** The answer of {@link #asks} where it is only asked whether there is a part. */
+    Object NOTHING = "";
 
     /** No slot. */
     Set<Slot> NONE = java.util.Collections.unmodifiableSet(java.util.EnumSet.noneOf(Slot.class));

@@ -1,7 +1,9 @@
 package rigbrief.search;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import rigbrief.assess.Assessment;
 import rigbrief.build.Build;
 import rigbrief.part.Part;
@@ -12,7 +14,8 @@ import rigbrief.rule.Rule;
 /**
  * Which candidates of two slots go together, by the rules that read no third slot.
  *
- * <p>Rows are made when first asked for, by asking the rule objects themselves.
+ * <p>Rows are made when first asked for, by asking the rule objects themselves, of like candidates
+ * only once.
  */
 final class PairTable {
     private static final int SLOTS = Slot.values().length;
@@ -20,6 +23,7 @@ final class PairTable {
     private final Problem problem;
     private final Rule[][][] rules = new Rule[SLOTS][SLOTS][];
     private final long[][][][] rows = new long[SLOTS][SLOTS][][];
+    private final int[][][] like = new int[SLOTS][SLOTS][];
 
     PairTable(Problem problem) {
         this.problem = problem;
@@ -55,23 +59,60 @@ final class PairTable {
             known = new long[problem.candidates().of(a).size()][];
             rows[a.ordinal()][b.ordinal()] = known;
         }
-        if (known[chosen.index()] == null) {
-            known[chosen.index()] = compute(chosen, b);
+        int first = like(a, b)[chosen.index()];
+        if (known[first] == null) {
+            known[first] = compute(problem.candidates().of(a).get(first), b);
         }
-        return known[chosen.index()];
+        return known[first];
+    }
+
+    /** For each candidate of slot a the first one that the rules about b can't tell from it. */
+    private int[] like(Slot a, Slot b) {
+        int[] known = like[a.ordinal()][b.ordinal()];
+        if (known == null) {
+            Map<List<Object>, Integer> first = new HashMap<>();
+            known =
+                    problem.candidates().of(a).stream()
+                            .mapToInt(it -> first.computeIfAbsent(asked(it, b), any -> it.index()))
+                            .toArray();
+            like[a.ordinal()][b.ordinal()] = known;
+        }
+        return known;
+    }
+
+    private List<Object> asked(Candidate candidate, Slot b) {
+        Slot a = candidate.slot();
+        Part part = candidate.partOrNull();
+        List<Object> asked = new ArrayList<>();
+        if (part != null) {
+            asked.add(candidate.pieces());
+            asked.add(problem.assessor().pricing().kept(a, part));
+            for (Rule rule : rules[a.ordinal()][b.ordinal()]) {
+                asked.add(rule.asks(a, part));
+            }
+        }
+        return asked;
     }
 
     private long[] compute(Candidate chosen, Slot b) {
         List<Candidate> others = problem.candidates().of(b);
+        int[] likeOther = like(b, chosen.slot());
         long[] bits = new long[(others.size() + 63) / 64];
         Part[] parts = new Part[SLOTS];
         int[] pieces = new int[SLOTS];
         parts[chosen.slot().ordinal()] = chosen.partOrNull();
         pieces[chosen.slot().ordinal()] = chosen.pieces();
         for (Candidate other : others) {
-            parts[b.ordinal()] = other.partOrNull();
-            pieces[b.ordinal()] = other.pieces();
-            if (together(chosen.slot(), b, Build.of(parts, pieces))) {
+            int first = likeOther[other.index()];
+            boolean goes;
+            if (first < other.index()) {
+                goes = SlotTable.has(bits, first);
+            } else {
+                parts[b.ordinal()] = other.partOrNull();
+                pieces[b.ordinal()] = other.pieces();
+                goes = together(chosen.slot(), b, Build.of(parts, pieces));
+            }
+            if (goes) {
                 bits[other.index() >> 6] |= 1L << other.index();
             }
         }

@@ -2,7 +2,10 @@ package rigbrief.rule.fit;
 
 import java.util.Set;
 import rigbrief.assess.Assessment;
+import rigbrief.part.Board;
 import rigbrief.part.Fact;
+import rigbrief.part.Part;
+import rigbrief.part.Processor;
 import rigbrief.part.Slot;
 import rigbrief.quantity.Power;
 import rigbrief.quantity.Unit;
@@ -34,6 +37,13 @@ public final class BoardPowerRule implements Rule {
     @Override
     public Set<Slot> reads() {
         return READS;
+    }
+
+    @Override
+    public Object asks(Slot slot, Part part) {
+        return slot == Slot.PROCESSOR
+                ? ((Processor) part).sustainedPowerW()
+                : ((Board) part).processorPower();
     }
 
     @Override

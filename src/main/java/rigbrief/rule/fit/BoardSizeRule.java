@@ -3,8 +3,10 @@ package rigbrief.rule.fit;
 import java.util.List;
 import java.util.Set;
 import rigbrief.assess.Assessment;
+import rigbrief.part.Board;
 import rigbrief.part.BoardForm;
 import rigbrief.part.Fact;
+import rigbrief.part.Part;
 import rigbrief.part.PcCase;
 import rigbrief.part.Slot;
 import rigbrief.quantity.Unit;
@@ -33,6 +35,11 @@ public final class BoardSizeRule implements Rule {
     @Override
     public Set<Slot> reads() {
         return READS;
+    }
+
+    @Override
+    public Object asks(Slot slot, Part part) {
+        return slot == Slot.BOARD ? ((Board) part).form() : ((PcCase) part).boards();
     }
 
     @Override

@@ -3,6 +3,9 @@ package rigbrief.rule.fit;
 import java.util.Set;
 import rigbrief.assess.Assessment;
 import rigbrief.build.Build;
+import rigbrief.part.Graphics;
+import rigbrief.part.Part;
+import rigbrief.part.PcCase;
 import rigbrief.part.Slot;
 import rigbrief.quantity.Length;
 import rigbrief.quantity.Unit;
@@ -31,6 +34,13 @@ public final class CardHeightRule implements Rule {
     @Override
     public Set<Slot> reads() {
         return READS;
+    }
+
+    @Override
+    public Object asks(Slot slot, Part part) {
+        return slot == Slot.GRAPHICS
+                ? ((Graphics) part).height()
+                : ((PcCase) part).graphicsHeight();
     }
 
     @Override

@@ -5,6 +5,8 @@ import java.util.Set;
 import rigbrief.assess.Assessment;
 import rigbrief.part.Cooler;
 import rigbrief.part.Fact;
+import rigbrief.part.Part;
+import rigbrief.part.Processor;
 import rigbrief.part.Slot;
 import rigbrief.quantity.Unit;
 import rigbrief.rule.Finding;
@@ -32,6 +34,11 @@ public final class CoolerSocketRule implements Rule {
     @Override
     public Set<Slot> reads() {
         return READS;
+    }
+
+    @Override
+    public Object asks(Slot slot, Part part) {
+        return slot == Slot.PROCESSOR ? ((Processor) part).socket() : ((Cooler) part).sockets();
     }
 
     @Override

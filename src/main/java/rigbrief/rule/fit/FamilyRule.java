@@ -6,6 +6,8 @@ import rigbrief.assess.Assessment;
 import rigbrief.part.Board;
 import rigbrief.part.Fact;
 import rigbrief.part.FamilySupport;
+import rigbrief.part.Part;
+import rigbrief.part.Processor;
 import rigbrief.part.Slot;
 import rigbrief.quantity.Unit;
 import rigbrief.rule.Finding;
@@ -39,6 +41,15 @@ public final class FamilyRule implements Rule {
     @Override
     public Set<Slot> reads() {
         return READS;
+    }
+
+    @Override
+    public Object asks(Slot slot, Part part) {
+        return slot == Slot.PROCESSOR ? ((Processor) part).family() : asks((Board) part);
+    }
+
+    private static Object asks(Board board) {
+        return List.of(board.families(), board.shippedFirmware(), board.firmwareWithoutProcessor());
     }
 
     @Override

@@ -4,8 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import rigbrief.assess.Assessment;
+import rigbrief.part.Board;
 import rigbrief.part.Fact;
 import rigbrief.part.FrontPort;
+import rigbrief.part.Part;
+import rigbrief.part.PcCase;
 import rigbrief.part.Slot;
 import rigbrief.part.Tally;
 import rigbrief.quantity.Unit;
@@ -41,6 +44,11 @@ public final class FrontPortsRule implements Rule {
     @Override
     public Set<Slot> reads() {
         return READS;
+    }
+
+    @Override
+    public Object asks(Slot slot, Part part) {
+        return slot == Slot.BOARD ? ((Board) part).frontPorts() : ((PcCase) part).frontPorts();
     }
 
     @Override

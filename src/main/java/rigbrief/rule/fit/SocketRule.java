@@ -3,6 +3,7 @@ package rigbrief.rule.fit;
 import java.util.Set;
 import rigbrief.assess.Assessment;
 import rigbrief.part.Board;
+import rigbrief.part.Part;
 import rigbrief.part.Processor;
 import rigbrief.part.Slot;
 import rigbrief.quantity.Unit;
@@ -31,6 +32,11 @@ public final class SocketRule implements Rule {
     @Override
     public Set<Slot> reads() {
         return READS;
+    }
+
+    @Override
+    public Object asks(Slot slot, Part part) {
+        return slot == Slot.PROCESSOR ? ((Processor) part).socket() : ((Board) part).socket();
     }
 
     @Override

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Set;
 import rigbrief.assess.Assessment;
 import rigbrief.part.Fact;
+import rigbrief.part.Part;
 import rigbrief.part.PcCase;
 import rigbrief.part.Slot;
 import rigbrief.part.Supply;
@@ -34,6 +35,11 @@ public final class SupplyFormRule implements Rule {
     @Override
     public Set<Slot> reads() {
         return READS;
+    }
+
+    @Override
+    public Object asks(Slot slot, Part part) {
+        return slot == Slot.SUPPLY ? ((Supply) part).form() : ((PcCase) part).supplies();
     }
 
     @Override

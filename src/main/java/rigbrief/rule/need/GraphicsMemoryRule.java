@@ -1,8 +1,12 @@
 package rigbrief.rule.need;
 
+import java.util.List;
 import java.util.Set;
 import rigbrief.assess.Assessment;
 import rigbrief.build.Build;
+import rigbrief.part.Graphics;
+import rigbrief.part.Part;
+import rigbrief.part.Processor;
 import rigbrief.part.Slot;
 import rigbrief.quantity.Unit;
 import rigbrief.rule.Finding;
@@ -39,6 +43,17 @@ public final class GraphicsMemoryRule implements Rule {
     @Override
     public Set<Slot> reads() {
         return READS;
+    }
+
+    @Override
+    public Object asks(Slot slot, Part part) {
+        return slot == Slot.PROCESSOR
+                ? ((Processor) part).integratedGraphics()
+                : asks((Graphics) part);
+    }
+
+    private static Object asks(Graphics card) {
+        return List.of(card.vramGb(), card.upscaling().isPresent());
     }
 
     @Override

@@ -3,6 +3,7 @@ package rigbrief.rule.need;
 import java.util.Set;
 import rigbrief.assess.Assessment;
 import rigbrief.part.Drive;
+import rigbrief.part.Part;
 import rigbrief.part.Slot;
 import rigbrief.quantity.Unit;
 import rigbrief.rule.Finding;
@@ -41,6 +42,11 @@ public final class IdleDriveRule implements Rule {
     @Override
     public boolean forbids(Finding finding) {
         return !(finding instanceof Finding.Met);
+    }
+
+    @Override
+    public Object asks(Slot slot, Part part) {
+        return slot == Slot.DRIVE ? ((Drive) part).capacityGb() : NOTHING;
     }
 
     @Override

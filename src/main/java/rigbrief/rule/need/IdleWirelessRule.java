@@ -3,6 +3,8 @@ package rigbrief.rule.need;
 import java.util.Set;
 import rigbrief.assess.Assessment;
 import rigbrief.brief.Brief.Strength;
+import rigbrief.part.Board;
+import rigbrief.part.Part;
 import rigbrief.part.Slot;
 import rigbrief.quantity.Unit;
 import rigbrief.rule.Finding;
@@ -41,6 +43,11 @@ public final class IdleWirelessRule implements Rule {
     @Override
     public boolean forbids(Finding finding) {
         return !(finding instanceof Finding.Met);
+    }
+
+    @Override
+    public Object asks(Slot slot, Part part) {
+        return slot == Slot.BOARD ? ((Board) part).wireless() : NOTHING;
     }
 
     @Override

@@ -4,6 +4,7 @@ import java.util.Set;
 import rigbrief.assess.Assessment;
 import rigbrief.build.Build;
 import rigbrief.part.Drive;
+import rigbrief.part.Part;
 import rigbrief.part.Slot;
 import rigbrief.quantity.Unit;
 import rigbrief.rule.Finding;
@@ -34,6 +35,11 @@ public final class StorageEnoughRule implements Rule {
     @Override
     public Set<Slot> reads() {
         return READS;
+    }
+
+    @Override
+    public Object asks(Slot slot, Part part) {
+        return ((Drive) part).capacityGb();
     }
 
     @Override

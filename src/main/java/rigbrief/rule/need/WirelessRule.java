@@ -1,11 +1,15 @@
 package rigbrief.rule.need;
 
+import java.util.List;
 import java.util.Set;
 import rigbrief.assess.Assessment;
 import rigbrief.brief.Brief;
 import rigbrief.brief.Brief.Strength;
 import rigbrief.build.Build;
+import rigbrief.part.Board;
+import rigbrief.part.Part;
 import rigbrief.part.Slot;
+import rigbrief.part.Wireless;
 import rigbrief.part.WirelessStandard;
 import rigbrief.quantity.Unit;
 import rigbrief.rule.Finding;
@@ -45,6 +49,15 @@ public final class WirelessRule implements Rule {
     static WirelessStandard least(Brief brief) {
         WirelessStandard least = brief.wireless().atLeast();
         return least == WirelessStandard.NONE ? WirelessStandard.WIFI5 : least;
+    }
+
+    @Override
+    public Object asks(Slot slot, Part part) {
+        return slot == Slot.BOARD ? asks((Board) part) : ((Wireless) part).standard();
+    }
+
+    private static Object asks(Board board) {
+        return List.of(board.wireless(), board.lanGbps() > 0);
     }
 
     @Override

@@ -1,0 +1,108 @@
+package rigbrief.search;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import rigbrief.brief.Brief;
+import rigbrief.build.Build;
+import rigbrief.catalogue.Catalogue;
+import rigbrief.file.BriefReader;
+import rigbrief.file.CatalogueReader;
+import rigbrief.part.Part;
+import rigbrief.part.Slot;
+import rigbrief.presolve.Candidate;
+import rigbrief.rule.Rule;
+import rigbrief.world.CatalogueGenerator;
+
+/**
+ * What rules about two slots say they ask of parts is all they ask, each by itself; and a table
+ * that asks like parts only once lets nothing through that a rule forbids.
+ */
+class LikePartsTest {
+    private static final int SLOTS = Slot.values().length;
+    private static final int PARTS = 2_000;
+    private static final int ROWS = 40;
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"potter", "keeper", "streamer", "living-room", "tight-600", "forty-desks"})
+    void rules_tell_like_parts_of_the_sample_the_same(String scenario) throws Exception {
+        check(problem(scenario, CatalogueReader.read(Path.of("catalog-sample"))), PARTS);
+    }
+
+    @Test
+    void so_are_parts_of_a_generated_catalogue(@TempDir Path folder) throws Exception {
+        new CatalogueGenerator(Path.of("catalog-sample")).write(folder, PARTS, 3, List.of());
+        Catalogue catalogue = CatalogueReader.read(folder);
+        for (String scenario : List.of("potter", "tight-600", "competitor")) {
+            check(problem(scenario, catalogue), ROWS);
+        }
+    }
+
+    private static Problem problem(String scenario, Catalogue catalogue) throws Exception {
+        Brief brief = BriefReader.read(Path.of("scenarios", scenario + ".yaml"), catalogue);
+        return SearchSpace.of(brief, catalogue).within(brief.ceiling().minorUnits());
+    }
+
+    private static void check(Problem problem, int rows) {
+        PairTable table = problem.tables().pairs(problem);
+        int rules = 0;
+        for (Rule rule : problem.rules()) {
+            if (rule.reads().size() == 2) {
+                List<Slot> slots = List.copyOf(rule.reads());
+                Map<List<Object>, Boolean> told = new HashMap<>();
+                for (Candidate one : some(problem, slots.get(0), rows)) {
+                    long[] row = table.row(one, slots.get(1));
+                    for (Candidate other : problem.candidates().of(slots.get(1))) {
+                        boolean forbidden = forbids(problem, rule, one, other);
+                        assertThat(forbidden && SlotTable.has(row, other.index()))
+                                .as("%s: %s with %s", rule.info().id(), one, other)
+                                .isFalse();
+                        List<Object> asked =
+                                List.of(asked(problem, rule, one), asked(problem, rule, other));
+                        assertThat(told.computeIfAbsent(asked, any -> forbidden))
+                                .as("%s: %s with %s", rule.info().id(), one, other)
+                                .isEqualTo(forbidden);
+                    }
+                }
+                rules++;
+            }
+        }
+        assertThat(rules).isGreaterThan(8);
+    }
+
+    private static List<Candidate> some(Problem problem, Slot slot, int most) {
+        List<Candidate> some = new ArrayList<>(problem.candidates().of(slot));
+        Collections.shuffle(some, new Random(1));
+        return some.subList(0, Math.min(most, some.size()));
+    }
+
+    private static List<Object> asked(Problem problem, Rule rule, Candidate candidate) {
+        return candidate.none()
+                ? List.of()
+                : List.of(
+                        candidate.pieces(),
+                        problem.assessor().pricing().kept(candidate.slot(), candidate.partOrNull()),
+                        rule.asks(candidate.slot(), candidate.partOrNull()));
+    }
+
+    private static boolean forbids(Problem problem, Rule rule, Candidate one, Candidate other) {
+        Part[] parts = new Part[SLOTS];
+        int[] pieces = new int[SLOTS];
+        for (Candidate each : List.of(one, other)) {
+            parts[each.slot().ordinal()] = each.partOrNull();
+            pieces[each.slot().ordinal()] = each.pieces();
+        }
+        return rule.forbids(rule.check(problem.assessor().assess(Build.of(parts, pieces))));
+    }
+}
