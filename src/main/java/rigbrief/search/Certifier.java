@@ -10,14 +10,11 @@ import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
-import java.util.function.Predicate;
 import rigbrief.brief.Brief;
 import rigbrief.goal.Goal;
 import rigbrief.part.Graphics;
-import rigbrief.part.Part;
 import rigbrief.part.Processor;
 import rigbrief.part.Slot;
-import rigbrief.part.Supply;
 import rigbrief.presolve.Candidate;
 import rigbrief.rule.Rule;
 
@@ -608,7 +605,7 @@ public final class Certifier {
             long[][] known = narrowed.get(pair);
             if (known != null) {
                 slots.restore(PAIR, known);
-            } else if (narrow(0) && narrow(1) && narrow(p, (Graphics) card.partOrNull(), pair)) {
+            } else if (narrow(p, (Graphics) card.partOrNull(), pair) && narrow(0) && narrow(1)) {
                 slots.touchAll();
                 if (!slots.support(PAIR)) {
                     return Bounder.IMPOSSIBLE;
@@ -661,15 +658,9 @@ public final class Certifier {
     private boolean narrow(Processor processor, Graphics card, Outlook.Pair pair) {
         int cooler = order.indexOf(Slot.COOLER);
         int supply = order.indexOf(Slot.SUPPLY);
-        return slots.keep(PAIR, cooler, i -> outlook.sound().coolEnough(processor)[i])
-                && slots.keep(
-                        PAIR,
-                        supply,
-                        i -> outlook.load().canFeed((Supply) part(supply, i), card, pair));
-    }
-
-    private Part part(int level, int index) {
-        return slots.table(level).candidate(index).partOrNull();
+        boolean[] cool = outlook.sound().coolEnough(processor);
+        return slots.keep(PAIR, cooler, i -> cool[i])
+                && slots.keep(PAIR, supply, outlook.load().feeding(card, pair));
     }
 
     /**
@@ -806,6 +797,9 @@ public final class Certifier {
      */
     private boolean narrow(int level) {
         for (RuleSchedule.Narrowing narrowing : schedule.narrowing(level)) {
+            if (level < PAIR && LoadOutlook.foresees(narrowing.rule())) {
+                continue;
+            }
             int open = narrowing.open();
             boolean left =
                     slots.keep(
@@ -825,8 +819,7 @@ public final class Certifier {
         if (level >= supply || !LoadOutlook.drawsOfItsOwn(order.get(level))) {
             return true;
         }
-        Predicate<Supply> carrying = outlook.load().carrying(unfinished);
-        return slots.keep(level + 1, supply, i -> carrying.test((Supply) part(supply, i)));
+        return slots.keep(level + 1, supply, outlook.load().carrying(unfinished));
     }
 
     private boolean refuses(Rule rule, Candidate candidate) {

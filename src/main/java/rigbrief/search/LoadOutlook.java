@@ -1,5 +1,10 @@
 package rigbrief.search;
 
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.IntPredicate;
 import java.util.function.Predicate;
 import rigbrief.assess.Foresight;
 import rigbrief.brief.Brief;
@@ -7,6 +12,7 @@ import rigbrief.part.Graphics;
 import rigbrief.part.Slot;
 import rigbrief.part.Supply;
 import rigbrief.presolve.Candidate;
+import rigbrief.rule.Rule;
 import rigbrief.rule.fit.SupplyConnectorsRule;
 import rigbrief.rule.fit.SupplyLoadRule;
 import rigbrief.rule.fit.SupplyPeakRule;
@@ -17,20 +23,67 @@ final class LoadOutlook {
     private final Brief brief;
     private final Foresight foresight;
     private final double[] leastW;
+    private final List<Supply> supplies = new ArrayList<>();
+    private final int[] likeLoad;
+    private final int[] likePlugs;
 
     LoadOutlook(Problem problem, Foresight foresight) {
         this.problem = problem;
         this.brief = problem.assessor().brief();
         this.foresight = foresight;
         this.leastW = leastW();
+        Map<List<Object>, Integer> loads = new HashMap<>();
+        Map<Object, Integer> plugs = new HashMap<>();
+        List<Candidate> candidates = problem.candidates().of(Slot.SUPPLY);
+        this.likeLoad = new int[candidates.size()];
+        this.likePlugs = new int[candidates.size()];
+        for (Candidate candidate : candidates) {
+            Supply supply = (Supply) candidate.partOrNull();
+            int i = candidate.index();
+            supplies.add(supply);
+            List<Object> load =
+                    List.of(
+                            supply.watts(),
+                            supply.guide(),
+                            supply.plugs(),
+                            problem.assessor().pricing().kept(Slot.SUPPLY, supply));
+            likeLoad[i] = loads.computeIfAbsent(load, any -> i);
+            likePlugs[i] = plugs.computeIfAbsent(supply.plugs(), any -> i);
+        }
     }
 
-    /** Whether a supply can feed a processor and a card, whatever else is in the machine. */
-    boolean canFeed(Supply supply, Graphics card, Outlook.Pair pair) {
-        double sustainedW =
-                pair.sustainedW() + leastFurtherW(NOTHING_DECIDED) - foresight.countedW();
-        return carries(supply, card, Math.max(pair.sustainedW(), sustainedW))
-                && (card == null || SupplyConnectorsRule.feeds(supply, card));
+    /**
+     * The supplies, by index, that can feed a processor and a card, whatever else is in the
+     * machine: no other passes {@link #foresees} rules.
+     */
+    IntPredicate feeding(Graphics card, Outlook.Pair pair) {
+        double furtherW = leastFurtherW(NOTHING_DECIDED) - foresight.countedW();
+        IntPredicate carrying = carrying(card, pair.sustainedW() + Math.max(0, furtherW));
+        IntPredicate plugged =
+                once(
+                        likePlugs,
+                        i -> card == null || SupplyConnectorsRule.feeds(supplies.get(i), card));
+        return i -> carrying.test(i) && plugged.test(i);
+    }
+
+    /**
+     * Whether a rule, asked of a processor, a card and a supply alone, refuses none but {@link
+     * #feeding} refuses too.
+     */
+    static boolean foresees(Rule rule) {
+        return rule instanceof SupplyLoadRule || rule instanceof SupplyPeakRule;
+    }
+
+    /** Asks of like supplies only once. */
+    private static IntPredicate once(int[] like, IntPredicate test) {
+        Boolean[] known = new Boolean[like.length];
+        return i -> {
+            int first = like[i];
+            if (known[first] == null) {
+                known[first] = test.test(first);
+            }
+            return known[first];
+        };
     }
 
     /** Whether the supply that is decided carries what is decided and the least of what is open. */
@@ -42,11 +95,15 @@ final class LoadOutlook {
                         it.assessment().sustainedW() + leastFurtherW(it::has));
     }
 
-    /** The supplies that carry what is decided and the least of what is open. */
-    Predicate<Supply> carrying(Unfinished it) {
-        double sustainedW = it.assessment().sustainedW() + leastFurtherW(it::has);
-        Graphics card = (Graphics) it.part(Slot.GRAPHICS);
-        return supply -> carries(supply, card, sustainedW);
+    /** The supplies, by index, that carry what is decided and the least of what is open. */
+    IntPredicate carrying(Unfinished it) {
+        return carrying(
+                (Graphics) it.part(Slot.GRAPHICS),
+                it.assessment().sustainedW() + leastFurtherW(it::has));
+    }
+
+    private IntPredicate carrying(Graphics card, double sustainedW) {
+        return once(likeLoad, i -> carries(supplies.get(i), card, sustainedW));
     }
 
     private boolean carries(Supply supply, Graphics card, double sustainedW) {

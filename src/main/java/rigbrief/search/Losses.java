@@ -7,6 +7,7 @@ import java.util.Map;
 import rigbrief.assess.Foresight;
 import rigbrief.assess.Prediction;
 import rigbrief.brief.Brief;
+import rigbrief.catalogue.TaskTime;
 import rigbrief.goal.Goal;
 import rigbrief.goal.QuietGoal;
 import rigbrief.goal.WorkloadsGoal;
@@ -213,25 +214,41 @@ final class Losses {
         }
         List<Prediction> fastHigh = foresight.atMemory(processor, card, outlook.fastest(), true);
         List<Prediction> fastLow = foresight.atMemory(processor, card, outlook.fastest(), false);
+        Map<List<Integer>, Double> known = new HashMap<>();
         return each(
                 Slot.DRIVE,
                 candidate -> {
                     Drive drive = (Drive) candidate.partOrNull();
-                    List<Prediction> high = foresight.atMemory(processor, card, drive, true);
-                    List<Prediction> low = foresight.atMemory(processor, card, drive, false);
-                    double loss = 0;
-                    int weights = 0;
-                    for (int i = 0; i < high.size(); i++) {
-                        if (WorkloadsGoal.counts(high.get(i), brief)) {
-                            int weight = high.get(i).need().weight();
-                            double atHigh = one(high.get(i)) - one(fastHigh.get(i));
-                            double atLow = one(low.get(i)) - one(fastLow.get(i));
-                            loss += weight * Math.min(0, Math.max(atHigh, atLow));
-                            weights += weight;
-                        }
-                    }
-                    return watts(candidate) + (weights == 0 ? 0 : workloadsWeight * loss / weights);
+                    return watts(candidate)
+                            + known.computeIfAbsent(
+                                    List.of(drive.readMbs(), drive.writeMbs()),
+                                    any -> drive(processor, card, drive, fastHigh, fastLow));
                 });
+    }
+
+    private double drive(
+            Processor processor,
+            Graphics card,
+            Drive drive,
+            List<Prediction> fastHigh,
+            List<Prediction> fastLow) {
+        List<Prediction> high = foresight.atMemory(processor, card, drive, true);
+        List<Prediction> low = foresight.atMemory(processor, card, drive, false);
+        double loss = 0;
+        int weights = 0;
+        for (int i = 0; i < high.size(); i++) {
+            if (WorkloadsGoal.counts(high.get(i), brief)) {
+                int weight = high.get(i).need().weight();
+                weights += weight;
+                // Frames don't ask for the drive.
+                if (high.get(i).workload() instanceof TaskTime) {
+                    double atHigh = one(high.get(i)) - one(fastHigh.get(i));
+                    double atLow = one(low.get(i)) - one(fastLow.get(i));
+                    loss += weight * Math.min(0, Math.max(atHigh, atLow));
+                }
+            }
+        }
+        return weights == 0 ? 0 : workloadsWeight * loss / weights;
     }
 
     private double one(Prediction prediction) {

@@ -62,8 +62,8 @@ final class Outlook {
         this.foresight = foresight(problem);
         this.unknownPoints = unknownPoints();
         this.drivesMatter =
-                problem.assessor().catalogue().workloads().stream()
-                        .anyMatch(workload -> workload instanceof TaskTime);
+                problem.assessor().demand().uses().stream()
+                        .anyMatch(use -> use.workload() instanceof TaskTime);
         this.sound = new SoundOutlook(problem, foresight, this);
         this.room = new RoomOutlook(problem);
         this.load = new LoadOutlook(problem, foresight);
