@@ -49,7 +49,8 @@ final class FeedClasses {
             }
         }
         List<Integer> sorted = List.copyOf(distinct);
-        int classes = Math.min(KIT_CLASSES, sorted.size());
+        // Where quiet does not count, rates only decide what gets too hot.
+        int classes = Math.min(sound.quietCounts() ? KIT_CLASSES : 1, sorted.size());
         int[] least = new int[classes];
         for (int r = 0; r < classes; r++) {
             least[r] = sorted.get(r * sorted.size() / classes);

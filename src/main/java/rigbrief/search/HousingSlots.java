@@ -36,8 +36,9 @@ final class HousingSlots {
     private final SlotTable coolers;
     private final FansApart fans;
     private final Coolings coolings;
-    private final Coolings inACase;
+    private final CoolerContest inACase;
     private final Shelters[] shelters = new Shelters[Rounds.MOST];
+    private final Shelters sheltersBesidePair;
     private final Housings housings;
     private final Feeds feedsBesidePair;
     private final Feeds feedsOnBoard;
@@ -77,10 +78,20 @@ final class HousingSlots {
         int sets = slots.sets();
         this.fans = new FansApart(slots.table(fansLevel), worth, sets);
         this.coolings = new Coolings(coolers, worth, sets, fans);
-        this.inACase = new Coolings(coolers, worth, sets, fans);
+        this.inACase = new CoolerContest(coolers, worth, sets, fans);
         for (int round = 0; round < Rounds.MOST; round++) {
             shelters[round] = shelters();
         }
+        this.sheltersBesidePair =
+                new Shelters(
+                        cases,
+                        coolers,
+                        slots.pairs(),
+                        worth,
+                        sets,
+                        inACase,
+                        outlook.sound().order(),
+                        true);
         this.housings = new Housings(kits, worth, sets, this::shelters);
         this.feedsBesidePair = new Feeds(supplies, kits, worth, sets);
         this.feedsOnBoard = new Feeds(supplies, kits, worth, sets);
@@ -94,7 +105,14 @@ final class HousingSlots {
     }
 
     private Shelters shelters() {
-        return new Shelters(cases, coolers, slots.pairs(), slots.worth(), slots.sets(), inACase);
+        return new Shelters(
+                cases,
+                coolers,
+                slots.pairs(),
+                slots.worth(),
+                slots.sets(),
+                inACase,
+                outlook.sound().order());
     }
 
     /** Cases and coolers tried with each other so far. */
@@ -209,16 +227,8 @@ final class HousingSlots {
         for (int i = 0; i < cases.size(); i++) {
             if (SlotTable.has(slots.domain(PAIR, caseLevel), i)) {
                 caseAlone[i] = slots.openGain(PAIR, caseLevel, i);
-                bestLevel[i] = outlook.sound().leastLevelInCase(unfinished, cases.candidate(i));
+                bestLevel[i] = outlook.sound().knownLevelInCase(unfinished, cases.candidate(i));
             }
-        }
-        tried += cases.size() + coolers.size();
-        double[] openLevel = new double[coolers.size()];
-        for (int k = 0; k < coolers.size(); k++) {
-            openLevel[k] =
-                    SlotTable.has(slots.domain(PAIR, coolerLevel), k)
-                            ? outlook.sound().openLevelDba(unfinished, coolers.candidate(k))
-                            : Double.POSITIVE_INFINITY;
         }
         // Sets that can't reach what is known by now never will: they stay without any gain.
         Bounder.AliveSets all = slots.alive(PAIR);
@@ -229,13 +239,13 @@ final class HousingSlots {
         double[][][] netOf = new double[rates][slots.worth().length][slots.sets()];
         for (int r = 0; r < rates; r++) {
             unfinished.assume(classes.rates().get(r));
-            shelter(all, beside, openLevel, bestLevel, unfinished);
+            shelter(all, beside, bestLevel, unfinished);
             Couple.clear(leastOf[r], netOf[r]);
             for (int k = 0; k < all.count(); k++) {
                 int s = all.get(k);
-                leastOf[r][s] = shelters[0].least(s);
+                leastOf[r][s] = sheltersBesidePair.least(s);
                 for (int w = 0; w < netInside.length; w++) {
-                    netOf[r][w][s] = shelters[0].net(w, s);
+                    netOf[r][w][s] = sheltersBesidePair.net(w, s);
                 }
             }
             unfinished.assume(null);
@@ -245,14 +255,14 @@ final class HousingSlots {
 
     /** Cases with coolers beside a pair and any supply, at the memory rates that are assumed. */
     private void shelter(
-            Bounder.AliveSets sets,
-            Beside beside,
-            double[] openLevel,
-            double[] bestLevel,
-            Unfinished unfinished) {
+            Bounder.AliveSets sets, Beside beside, double[] bestLevel, Unfinished unfinished) {
         long[] left = slots.domain(PAIR, caseLevel).clone();
         for (int k = 0; k < coolers.size(); k++) {
-            coolerMost[k] = beside.loss(openLevel[k]);
+            coolerMost[k] =
+                    SlotTable.has(slots.domain(PAIR, coolerLevel), k)
+                            ? beside.loss(
+                                    outlook.sound().openLevelDba(unfinished, coolers.candidate(k)))
+                            : Double.NEGATIVE_INFINITY;
         }
         for (int i = 0; i < cases.size(); i++) {
             if (SlotTable.has(left, i)) {
@@ -264,11 +274,11 @@ final class HousingSlots {
             }
         }
         unfinished.undo(Slot.CASE);
-        fill(shelters[0], PAIR, sets, left, beside, unfinished);
+        fill(sheltersBesidePair, PAIR, sets, left, beside, unfinished);
     }
 
     /** What coolers lose beside any of the supplies that are left. */
-    private interface Beside extends Coolings.Inside {
+    private interface Beside extends CoolerContest.Inside {
         /** What a level loses in what is decided of the case. */
         double loss(double level);
     }
@@ -276,6 +286,26 @@ final class HousingSlots {
     private Beside beside(Unfinished unfinished, Supply quietest, Supply loudest) {
         double[] open = outlook.losses().open(unfinished, quietest, loudest);
         return new Beside() {
+            @Override
+            public double mostOfAll() {
+                return loss(outlook.sound().leastOfFans(unfinished));
+            }
+
+            @Override
+            public double most(int cooler) {
+                return of(
+                        cooler,
+                        outlook.sound()
+                                .knownLevelWithCooler(unfinished, coolers.candidate(cooler)));
+            }
+
+            @Override
+            public double mostBare(int cooler) {
+                return of(
+                        cooler,
+                        outlook.sound().knownLevelBare(unfinished, coolers.candidate(cooler)));
+            }
+
             @Override
             public double best(int cooler) {
                 return of(
@@ -305,13 +335,26 @@ final class HousingSlots {
         fans.take(left, slots.domain(level + 1, fansLevel));
         coolings.begin(left, slots.domain(level + 1, coolerLevel));
         return slots.keep(
-                level + 1,
-                coolerLevel,
-                cooler -> coolings.take(left, cooler, inside(unfinished), true));
+                level + 1, coolerLevel, cooler -> coolings.take(left, cooler, inside(unfinished)));
     }
 
-    private Coolings.Inside inside(Unfinished unfinished) {
-        return new Coolings.Inside() {
+    private CoolerContest.Inside inside(Unfinished unfinished) {
+        return new CoolerContest.Inside() {
+            @Override
+            public double mostOfAll() {
+                return 0;
+            }
+
+            @Override
+            public double most(int cooler) {
+                return 0;
+            }
+
+            @Override
+            public double mostBare(int cooler) {
+                return 0;
+            }
+
             @Override
             public double best(int cooler) {
                 return outlook.losses().cooler(unfinished, coolers.candidate(cooler));
@@ -401,7 +444,7 @@ final class HousingSlots {
             int level,
             Bounder.AliveSets sets,
             long[] left,
-            Coolings.Inside inside,
+            CoolerContest.Inside inside,
             Unfinished unfinished) {
         boolean out =
                 shelters.fill(
@@ -418,7 +461,7 @@ final class HousingSlots {
                             return inside;
                         });
         unfinished.undo(Slot.CASE);
-        tried += cases.size() + shelters.tried();
+        tried += shelters.tried();
         return out;
     }
 }

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.stream.IntStream;
 import rigbrief.part.Slot;
+import rigbrief.presolve.Candidate;
 
 /**
  * Cases with coolers: the quietest cooler for a case is not its cheapest.
@@ -14,15 +15,20 @@ import rigbrief.part.Slot;
 final class Shelters extends KeptCouple {
     /** Goes into a case, and out of it. */
     interface Door {
-        Coolings.Inside into(int pcCase);
+        CoolerContest.Inside into(int pcCase);
     }
+
+    /** So many looks without a level take as long as a level. Measured. */
+    private static final int QUICK = 16;
 
     private final SlotTable cases;
     private final SlotTable coolers;
     private final PairTable pairs;
     private final double[] worth;
-    private final Integer[] coolersByPrice;
-    private final Coolings inside;
+    private final int[] inOrder;
+    private final CoolerContest contest;
+    private final boolean bestAlone;
+    private long passedOver;
     private long tried;
 
     Shelters(
@@ -31,19 +37,37 @@ final class Shelters extends KeptCouple {
             PairTable pairs,
             double[] worth,
             int sets,
-            Coolings inside) {
+            CoolerContest contest,
+            Comparator<Candidate> coolerOrder) {
+        this(cases, coolers, pairs, worth, sets, contest, coolerOrder, false);
+    }
+
+    /**
+     * The same, perhaps with figures over all cases alone: those with each case are bounds then, so
+     * that a cooler is only tried where it could pass the best of all cases.
+     */
+    Shelters(
+            SlotTable cases,
+            SlotTable coolers,
+            PairTable pairs,
+            double[] worth,
+            int sets,
+            CoolerContest contest,
+            Comparator<Candidate> coolerOrder,
+            boolean bestAlone) {
         super(cases.size(), worth.length, sets);
         this.cases = cases;
         this.coolers = coolers;
         this.pairs = pairs;
         this.worth = worth;
-        this.coolersByPrice = new Integer[coolers.size()];
-        Arrays.setAll(coolersByPrice, i -> i);
-        Arrays.sort(
-                coolersByPrice,
-                Comparator.comparingLong(
-                        i -> Arrays.stream(coolers.candidate(i).minorBySet()).min().orElse(0)));
-        this.inside = inside;
+        this.inOrder =
+                IntStream.range(0, coolers.size())
+                        .boxed()
+                        .sorted(Comparator.comparing(coolers::candidate, coolerOrder))
+                        .mapToInt(Integer::intValue)
+                        .toArray();
+        this.contest = contest;
+        this.bestAlone = bestAlone;
     }
 
     /**
@@ -70,6 +94,7 @@ final class Shelters extends KeptCouple {
             double[][] netApart,
             Door door) {
         clear(alive, caseLeft);
+        contest.among(alive);
         Integer[] order =
                 IntStream.range(0, cases.size())
                         .filter(c -> SlotTable.has(caseLeft, c))
@@ -85,12 +110,25 @@ final class Shelters extends KeptCouple {
                     Comparator.<Integer>comparingDouble(c -> -netWith(c, 0, s))
                             .thenComparingLong(c -> leastWith(c, s)));
         }
-        tried = 0;
+        passedOver = 0;
+        long before = contest.asked();
         boolean out = false;
         for (int c : order) {
             if (passes(alive, c)) {
-                if (!look(
-                        alive, c, coolerLeft, alone[c], most[c] - alone[c], mostOf, door.into(c))) {
+                CoolerContest.Inside inside = door.into(c);
+                double sound = most[c] - alone[c];
+                if (bestAlone) {
+                    // One look at the strong and quiet coolers, or none of the others is worth one.
+                    sound = Math.min(sound, inside.mostOfAll());
+                    if (sound == Double.NEGATIVE_INFINITY) {
+                        continue;
+                    }
+                    apart(alive, c, alone[c] + sound, leastApart, netApart);
+                    if (!passes(alive, c)) {
+                        continue;
+                    }
+                }
+                if (!look(alive, c, coolerLeft, alone[c], sound, mostOf, inside)) {
                     caseLeft[c >> 6] &= ~(1L << c);
                     out = true;
                     continue;
@@ -98,10 +136,14 @@ final class Shelters extends KeptCouple {
             }
             count(alive, c);
         }
+        tried = contest.asked() - before + (cases.size() + passedOver) / QUICK;
         return out;
     }
 
-    /** How many coolers were tried when it was last filled. */
+    /**
+     * How many coolers were tried when it was last filled; those passed over without a level count
+     * less.
+     */
     long tried() {
         return tried;
     }
@@ -143,26 +185,32 @@ final class Shelters extends KeptCouple {
             double alone,
             double best,
             double[] mostOf,
-            Coolings.Inside door) {
+            CoolerContest.Inside door) {
         long[] row = pairs.row(cases.candidate(c), Slot.COOLER);
-        inside.begin(alive);
-        boolean any = false;
-        for (int k : coolersByPrice) {
+        long[] minor = cases.candidate(c).minorBySet();
+        boolean any = bestAlone;
+        if (bestAlone) {
+            contest.begin(this, minor, alone);
+        } else {
+            contest.begin();
+        }
+        for (int k : inOrder) {
             boolean fits = SlotTable.has(coolerLeft, k) && (row == null || SlotTable.has(row, k));
-            tried++;
+            passedOver++;
             if (fits && mostOf[k] != Double.NEGATIVE_INFINITY) {
-                double most = coolers.gain(k) + Math.min(best, mostOf[k]);
-                if (!any || inside.couldPass(alive, k, most)) {
-                    any |= inside.take(alive, k, door, false);
+                double most = Math.min(best, mostOf[k]);
+                if (any) {
+                    contest.offer(k, most, door);
+                } else {
+                    any = contest.take(k, door);
                 }
             }
         }
-        long[] minor = cases.candidate(c).minorBySet();
         for (int k = 0; any && k < alive.count(); k++) {
             int s = alive.get(k);
-            leastWith(c, k, minor[s] + inside.least(s));
+            leastWith(c, k, minor[s] + contest.least(k));
             for (int w = 0; w < worth.length; w++) {
-                netWith(c, w, k, alone - worth[w] * minor[s] + inside.net(w, s));
+                netWith(c, w, k, alone - worth[w] * minor[s] + contest.net(w, k));
             }
         }
         return any;

@@ -45,7 +45,7 @@ final class SoundNarrowing {
      * stronger and quieter one, and what is heard once is remembered.
      */
     long triesBesidePair() {
-        return active ? (long) slots.table(pcCase).size() * slots.table(cooler).size() / 16 : 0;
+        return active ? (long) slots.table(pcCase).size() * slots.table(cooler).size() / 64 : 0;
     }
 
     /** Looks at what a level's slot leaves of the others; false when that is nothing. */

@@ -33,8 +33,33 @@ import rigbrief.presolve.Candidate;
 final class SoundOutlook {
     private static final double CLOSE_DBA = 1e-6;
 
+    /** Stands for no row: any cooler goes. */
+    private static final long[] ANY = {};
+
+    /** What a drive or a supply as loud as all fans would add. */
+    private static final double AS_MUCH_AGAIN_DB = 3.01;
+
     /** Levels to remember over all pairs; eight bytes each. */
     private static final long MOST_LEVELS = 8_000_000;
+
+    /** Coolers by strength, the strongest first; none before all. */
+    private static final Comparator<Candidate> STRONGEST =
+            Comparator.<Candidate>comparingDouble(
+                            c -> c.none() ? 0 : ((Cooler) c.partOrNull()).resistanceKw())
+                    .thenComparingDouble(c -> c.none() ? 0 : ((Cooler) c.partOrNull()).maxDba())
+                    .thenComparingInt(Candidate::index);
+
+    private static final Comparator<Candidate> CHEAPEST =
+            Comparator.<Candidate>comparingLong(c -> Arrays.stream(c.minorBySet()).min().orElse(0))
+                    .thenComparingInt(Candidate::index);
+
+    /**
+     * The order in which to try coolers in a case: where quiet counts, what a strong one can't make
+     * good no weaker one can; else the first one that will do is the best.
+     */
+    Comparator<Candidate> order() {
+        return quietCounts ? STRONGEST : CHEAPEST;
+    }
 
     /** Stands for the level where no cooler holds the processor. */
     static final double NO_COOLER = Double.MAX_VALUE;
@@ -45,6 +70,8 @@ final class SoundOutlook {
     private final Outlook outlook;
     private final List<Cooler> coolers = new ArrayList<>();
     private final List<Candidate> coolersByStrength = new ArrayList<>();
+    private final List<Candidate> casesByDamping = new ArrayList<>();
+    private final boolean quietCounts;
     private final double mostDampingDb;
     private final double leastDriveDba;
     private final Map<AirKey, CaseAirs> airs = new HashMap<>();
@@ -57,7 +84,8 @@ final class SoundOutlook {
     private final List<Map<Foresight.Rates, Levels>> remembered = new ArrayList<>();
     private final Map<List<Long>, List<Candidate>> blowingBest = new HashMap<>();
     private final Map<Processor, boolean[]> coolEnough = new IdentityHashMap<>();
-    private final Map<CoolerKind, CoolersInCase> inLastCase = new HashMap<>();
+    private final Map<long[], Map<long[], Candidate[]>> worthATry = new IdentityHashMap<>();
+    private final Map<CoolerKind, InLastCase> inLastCase = new HashMap<>();
     private Levels lastLevels;
     private int lastCase;
 
@@ -80,11 +108,12 @@ final class SoundOutlook {
             coolers.add((Cooler) candidate.partOrNull());
         }
         coolersByStrength.addAll(problem.candidates().of(Slot.COOLER));
-        coolersByStrength.sort(
-                Comparator.<Candidate>comparingDouble(
-                                c -> c.none() ? 0 : ((Cooler) c.partOrNull()).resistanceKw())
-                        .thenComparingDouble(c -> c.none() ? 0 : ((Cooler) c.partOrNull()).maxDba())
+        coolersByStrength.sort(STRONGEST);
+        casesByDamping.addAll(problem.candidates().of(Slot.CASE));
+        casesByDamping.sort(
+                Comparator.<Candidate>comparingDouble(c -> -((PcCase) c.partOrNull()).dampingDb())
                         .thenComparingInt(Candidate::index));
+        this.quietCounts = problem.assessor().valued().wishes().weight("quiet") > 0;
         this.likeCase =
                 problem.candidates().of(Slot.CASE).stream().mapToInt(this::likeCase).toArray();
         this.likeCooler =
@@ -108,8 +137,18 @@ final class SoundOutlook {
         return mostDampingDb;
     }
 
+    /** Whether how quiet a build is counts, and not only whether it is quiet enough. */
+    boolean quietCounts() {
+        return quietCounts;
+    }
+
     /** The least level with any cooler in open air, in dB(A); {@link #NO_COOLER} without one. */
     double leastLevelDba(Foresight.Pair bounds, Processor processor, Graphics graphics) {
+        return leastLevelDba(bounds, processor, graphics, mostDampingDb);
+    }
+
+    private double leastLevelDba(
+            Foresight.Pair bounds, Processor processor, Graphics graphics, double dampingDb) {
         double least = NO_COOLER;
         boolean[] enough = coolEnough(processor);
         double quietest = Double.POSITIVE_INFINITY;
@@ -122,7 +161,7 @@ final class SoundOutlook {
                         Math.min(
                                 least,
                                 foresight.leastLevelDba(
-                                        bounds, processor, graphics, cooler, mostDampingDb));
+                                        bounds, processor, graphics, cooler, dampingDb));
             }
         }
         return least;
@@ -167,10 +206,13 @@ final class SoundOutlook {
                 pair.bounds(), processor, graphics, cooler, pcCase.dampingDb());
     }
 
-    /** Least level with a cooler in open air beside the pair that is decided, in dB(A). */
+    /**
+     * Least level with a cooler in open air beside the pair that is decided, at the memory's rate
+     * as far as that is decided or assumed, in dB(A).
+     */
     double openLevelDba(Unfinished it, Candidate cooler) {
         return foresight.leastLevelDba(
-                it.pair().bounds(),
+                outlook.bounds(it, it.pair()),
                 (Processor) it.part(Slot.PROCESSOR),
                 (Graphics) it.part(Slot.GRAPHICS),
                 (Cooler) cooler.partOrNull(),
@@ -269,13 +311,42 @@ final class SoundOutlook {
     boolean lookAtCases(Unfinished it) {
         Outlook.Pair pair = it.pair();
         if (!pair.casesSeen()) {
-            double least = Double.POSITIVE_INFINITY;
-            for (Candidate candidate : problem.candidates().of(Slot.CASE)) {
-                least = Math.min(least, leastLevelInCase(it, candidate));
-            }
-            pair.casesSeen(least);
+            pair.casesSeen(leastOverCases(it));
         }
         return pair.leastLevelDba() != Double.POSITIVE_INFINITY && !tooLoud(pair.leastLevelDba());
+    }
+
+    /** Cases in the order of what they could be at best, until none of the others could be less. */
+    private double leastOverCases(Unfinished it) {
+        double least = Double.POSITIVE_INFINITY;
+        double lastDampingDb = Double.NaN;
+        double open = Double.NaN;
+        for (Candidate candidate : casesByDamping) {
+            double dampingDb = ((PcCase) candidate.partOrNull()).dampingDb();
+            if (dampingDb != lastDampingDb) {
+                lastDampingDb = dampingDb;
+                open =
+                        leastLevelDba(
+                                it.pair().bounds(),
+                                (Processor) it.part(Slot.PROCESSOR),
+                                (Graphics) it.part(Slot.GRAPHICS),
+                                dampingDb);
+            }
+            if (open >= least) {
+                break;
+            }
+            least = Math.min(least, leastLevelInCase(it, candidate));
+        }
+        return least;
+    }
+
+    /**
+     * No more than {@link #leastLevelInCase}: what is known by now, so that nothing needs to be
+     * reckoned.
+     */
+    double knownLevelInCase(Unfinished it, Candidate pcCase) {
+        double known = levels(it).best()[pcCase.index()];
+        return Double.isNaN(known) ? it.pair().leastLevelDba() : known;
     }
 
     /**
@@ -371,20 +442,39 @@ final class SoundOutlook {
     }
 
     private double leastOverCoolers(Unfinished it, Candidate pcCase) {
-        PairTable table = problem.tables().pairs(problem);
-        long[] byCase = table.row(pcCase, Slot.COOLER);
-        long[] byProcessor = table.row(it.choices()[Slot.PROCESSOR.ordinal()], Slot.COOLER);
         double least = Double.POSITIVE_INFINITY;
-        Map<Integer, Double> quietest = new HashMap<>();
-        for (Candidate cooler : coolersByStrength) {
-            boolean fits =
-                    (byCase == null || SlotTable.has(byCase, cooler.index()))
-                            && (byProcessor == null || SlotTable.has(byProcessor, cooler.index()));
-            if (fits && quieterThanStronger(cooler, quietest)) {
-                least = Math.min(least, levelWithCooler(it, cooler));
+        for (Candidate cooler : worthATry(it, pcCase)) {
+            least = Math.min(least, levelWithCooler(it, cooler));
+            if (!quietCounts && !tooLoud(least + AS_MUCH_AGAIN_DB) && least < NO_COOLER) {
+                // How quiet does not count: that something does is enough.
+                return it.pair().leastLevelDba();
             }
         }
         return least;
+    }
+
+    /**
+     * The coolers that go with the processor and into a case, without those than which a stronger
+     * one is quieter; found once for cases and processors that the same ones go with.
+     */
+    private Candidate[] worthATry(Unfinished it, Candidate pcCase) {
+        PairTable table = problem.tables().pairs(problem);
+        long[] byCase = table.row(pcCase, Slot.COOLER);
+        long[] byProcessor = table.row(it.choices()[Slot.PROCESSOR.ordinal()], Slot.COOLER);
+        return worthATry
+                .computeIfAbsent(byCase == null ? ANY : byCase, any -> new IdentityHashMap<>())
+                .computeIfAbsent(
+                        byProcessor == null ? ANY : byProcessor,
+                        any -> worthATry(byCase, byProcessor));
+    }
+
+    private Candidate[] worthATry(long[] byCase, long[] byProcessor) {
+        Map<Integer, Double> quietest = new HashMap<>();
+        return coolersByStrength.stream()
+                .filter(cooler -> byCase == null || SlotTable.has(byCase, cooler.index()))
+                .filter(cooler -> byProcessor == null || SlotTable.has(byProcessor, cooler.index()))
+                .filter(cooler -> quieterThanStronger(cooler, quietest))
+                .toArray(Candidate[]::new);
     }
 
     private static boolean quieterThanStronger(Candidate candidate, Map<Integer, Double> quietest) {
@@ -430,9 +520,65 @@ final class SoundOutlook {
         int k = likeCooler[cooler.index()];
         double[] known = levels.in(of, likeCase[it.choices()[Slot.CASE.ordinal()].index()]);
         if (Double.isNaN(known[k])) {
-            known[k] = inCase(levels, it, cooler, fans).leastLevelDba(cooler(cooler));
+            known[k] = inCase(levels, it, cooler, fans).level(cooler(cooler));
         }
         return known[k];
+    }
+
+    /**
+     * No more than {@link #levelWithCooler}: the most that is known by now of a cooler that is both
+     * stronger and quieter.
+     */
+    double knownLevelWithCooler(Unfinished it, Candidate cooler) {
+        Levels levels = levels(it);
+        return knownLevel(levels, levels.withCooler, it, cooler, null);
+    }
+
+    /** The same for {@link #levelBare}. */
+    double knownLevelBare(Unfinished it, Candidate cooler) {
+        Levels levels = levels(it);
+        return knownLevel(levels, levels.bare, it, cooler, noFans);
+    }
+
+    private double knownLevel(
+            Levels levels, double[][] of, Unfinished it, Candidate cooler, Candidate fans) {
+        int pcCase = likeCase[it.choices()[Slot.CASE.ordinal()].index()];
+        double known = levels.in(of, pcCase)[likeCooler[cooler.index()]];
+        return Double.isNaN(known)
+                ? inCase(levels, it, cooler, fans).knownLevel(cooler(cooler))
+                : known;
+    }
+
+    /** Coolers of one kind in the case that was last asked for, and levels with some of them. */
+    private static final class InLastCase {
+        private final CoolersInCase coolers;
+        private final List<Cooler> tried = new ArrayList<>();
+        private final List<Double> levels = new ArrayList<>();
+
+        InLastCase(CoolersInCase coolers) {
+            this.coolers = coolers;
+        }
+
+        double level(Cooler cooler) {
+            double level = coolers.leastLevelDba(cooler);
+            if (cooler != null) {
+                tried.add(cooler);
+                levels.add(level);
+            }
+            return level;
+        }
+
+        double knownLevel(Cooler cooler) {
+            double most = Double.NEGATIVE_INFINITY;
+            for (int i = 0; cooler != null && i < tried.size(); i++) {
+                Cooler other = tried.get(i);
+                if (other.resistanceKw() <= cooler.resistanceKw()
+                        && other.maxDba() <= cooler.maxDba()) {
+                    most = Math.max(most, levels.get(i));
+                }
+            }
+            return most;
+        }
     }
 
     private static Cooler cooler(Candidate candidate) {
@@ -440,7 +586,7 @@ final class SoundOutlook {
     }
 
     /** Coolers of one kind in the case that is decided, with some fans, null for the best ones. */
-    private CoolersInCase inCase(Levels levels, Unfinished it, Candidate cooler, Candidate fans) {
+    private InLastCase inCase(Levels levels, Unfinished it, Candidate cooler, Candidate fans) {
         int pcCase = likeCase[it.choices()[Slot.CASE.ordinal()].index()];
         if (levels != lastLevels || pcCase != lastCase) {
             lastLevels = levels;
@@ -449,7 +595,7 @@ final class SoundOutlook {
         }
         return inLastCase.computeIfAbsent(
                 new CoolerKind(airKind(cooler), fans != null),
-                any -> coolers(it, cooler, fans != null));
+                any -> new InLastCase(coolers(it, cooler, fans != null)));
     }
 
     private CoolersInCase coolers(Unfinished it, Candidate cooler, boolean bare) {

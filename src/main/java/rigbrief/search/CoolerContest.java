@@ -1,0 +1,288 @@
+package rigbrief.search;
+
+import java.util.Arrays;
+import rigbrief.assess.Pricing;
+
+/**
+ * Finds out what the best coolers with fans come to in one case, for every worth and supplier set:
+ * a cooler's level is asked for only where by what is known it could be better than the best.
+ *
+ * <p>A cooler that is quiet only with fans has to pay for them. Mutable: begun anew for each case.
+ */
+final class CoolerContest {
+    /** What a cooler loses in the case; minus infinity where it won't do. */
+    interface Inside {
+        /** No less than any cooler by its sound. */
+        double mostOfAll();
+
+        /** With the best fans. */
+        double best(int cooler);
+
+        /** Without any fans added. */
+        double bare(int cooler);
+
+        /** No less than with the best fans, by what is known by now. */
+        double most(int cooler);
+
+        /** No less than without any fans added, by what is known by now. */
+        double mostBare(int cooler);
+    }
+
+    private final SlotTable coolers;
+    private final double[] worth;
+    private final FansApart fans;
+    private final double[] gain;
+    private final int[] priced;
+    private int time;
+    private long asked;
+    private Bounder.AliveSets alive;
+    private int count;
+    private long[][] minor;
+    private double[][][] price;
+    private final double[][] cheapest;
+    private final long[] least;
+    private final double[][] net;
+    private final Bar withFans;
+    private final Bar bare;
+
+    /** What a cooler has to pass, with fans or without, for the k-th set alive. */
+    private static final class Bar {
+        private final long[] least;
+        private final double[][] net;
+        private final double[] lowest;
+        private int lastW;
+
+        Bar(int worths, int sets) {
+            least = new long[sets];
+            net = new double[worths][sets];
+            lowest = new double[worths];
+        }
+    }
+
+    CoolerContest(SlotTable coolers, double[] worth, int sets, FansApart fans) {
+        this.coolers = coolers;
+        this.worth = worth;
+        this.fans = fans;
+        this.gain = new double[coolers.size()];
+        this.priced = new int[coolers.size()];
+        this.minor = new long[coolers.size()][];
+        this.price = new double[coolers.size()][worth.length][];
+        this.cheapest = new double[coolers.size()][worth.length];
+        this.least = new long[sets];
+        this.net = new double[worth.length][sets];
+        this.withFans = new Bar(worth.length, sets);
+        this.bare = new Bar(worth.length, sets);
+        for (int i = 0; i < gain.length; i++) {
+            gain[i] = coolers.gain(i);
+        }
+    }
+
+    /** Looks at some supplier sets from now on. */
+    void among(Bounder.AliveSets sets) {
+        alive = sets;
+        count = sets.count();
+        time++;
+    }
+
+    /** Begins a case with no cooler seen. */
+    void begin() {
+        for (int k = 0; k < count; k++) {
+            least[k] = Long.MAX_VALUE;
+        }
+        for (double[] each : net) {
+            Arrays.fill(each, 0, count, Double.NEGATIVE_INFINITY);
+        }
+        raise();
+    }
+
+    /** Begins a case as if a cooler of such figures had been seen. */
+    void begin(Couple best, long[] caseMinor, double caseGain) {
+        for (int k = 0; k < count; k++) {
+            int s = alive.get(k);
+            least[k] =
+                    best.least(s) == Long.MAX_VALUE ? Long.MAX_VALUE : best.least(s) - caseMinor[s];
+            for (int w = 0; w < worth.length; w++) {
+                net[w][k] = best.net(w, s) - (caseGain - worth[w] * caseMinor[s]);
+            }
+        }
+        raise();
+    }
+
+    /** Least price of cooler and fans for the k-th set alive. */
+    long least(int k) {
+        return least[k];
+    }
+
+    /** Most net gain of cooler and fans at a worth for the k-th set alive. */
+    double net(int w, int k) {
+        return net[w][k];
+    }
+
+    private void raise() {
+        for (int k = 0; k < count; k++) {
+            long fansLeast = fans.least(alive.get(k));
+            bare.least[k] = least[k];
+            withFans.least[k] = least[k] == Long.MAX_VALUE ? least[k] : least[k] - fansLeast;
+        }
+        for (int w = 0; w < worth.length; w++) {
+            double lowestWith = Double.POSITIVE_INFINITY;
+            double lowestBare = Double.POSITIVE_INFINITY;
+            double[] fansNet = fans.net(w);
+            for (int k = 0; k < count; k++) {
+                double with = net[w][k] - fansNet[alive.get(k)];
+                double without = net[w][k] - fans.noneGain();
+                withFans.net[w][k] = with;
+                bare.net[w][k] = without;
+                lowestWith = Math.min(lowestWith, with);
+                lowestBare = Math.min(lowestBare, without);
+            }
+            withFans.lowest[w] = lowestWith;
+            bare.lowest[w] = lowestBare;
+        }
+    }
+
+    private void price(int cooler) {
+        priced[cooler] = time;
+        long[] all = coolers.candidate(cooler).minorBySet();
+        if (minor[cooler] == null || minor[cooler].length < count) {
+            minor[cooler] = new long[count];
+            for (int w = 0; w < worth.length; w++) {
+                price[cooler][w] = new double[count];
+            }
+        }
+        for (int k = 0; k < count; k++) {
+            minor[cooler][k] = all[alive.get(k)];
+        }
+        for (int w = 0; w < worth.length; w++) {
+            double low = Double.POSITIVE_INFINITY;
+            for (int k = 0; k < count; k++) {
+                price[cooler][w][k] = worth[w] * minor[cooler][k];
+                low = Math.min(low, price[cooler][w][k]);
+            }
+            cheapest[cooler][w] = low;
+        }
+    }
+
+    private boolean passes(int cooler, double points, Bar bar) {
+        return passes(cooler, points, bar, bar.lastW)
+                || cheaper(cooler, bar)
+                || passesAny(cooler, points, bar);
+    }
+
+    private boolean passesAny(int cooler, double points, Bar bar) {
+        for (int w = 0; w < worth.length; w++) {
+            if (passes(cooler, points, bar, w)) {
+                bar.lastW = w;
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean passes(int cooler, double points, Bar bar, int w) {
+        if (points - cheapest[cooler][w] <= bar.lowest[w]) {
+            return false;
+        }
+        double[] of = price[cooler][w];
+        double[] over = bar.net[w];
+        for (int k = 0; k < count; k++) {
+            if (points - of[k] > over[k]) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean cheaper(int cooler, Bar bar) {
+        long[] of = minor[cooler];
+        for (int k = 0; k < count; k++) {
+            if (of[k] < bar.least[k]) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /**
+     * Takes a cooler in where it could be better than those seen for some figure.
+     *
+     * @param most no less than it loses with the best fans
+     */
+    void offer(int cooler, double most, Inside inside) {
+        if (most == Double.NEGATIVE_INFINITY) {
+            return;
+        }
+        if (priced[cooler] != time) {
+            price(cooler);
+        }
+        double best = Double.NEGATIVE_INFINITY;
+        double atMost = most;
+        if (passes(cooler, gain[cooler] + most, withFans)) {
+            atMost = Math.min(most, inside.most(cooler));
+            if (atMost != Double.NEGATIVE_INFINITY
+                    && passes(cooler, gain[cooler] + atMost, withFans)) {
+                best = best(cooler, inside);
+                atMost = best;
+            }
+        }
+        // Fewer fans are no quieter and no cooler: where the best ones bring nothing, none don't.
+        double without = Double.NEGATIVE_INFINITY;
+        if (atMost != Double.NEGATIVE_INFINITY
+                && fans.noneLeft()
+                && passes(cooler, gain[cooler] + atMost, bare)) {
+            double mostBare = Math.min(atMost, inside.mostBare(cooler));
+            if (mostBare != Double.NEGATIVE_INFINITY
+                    && passes(cooler, gain[cooler] + mostBare, bare)) {
+                without = bare(cooler, inside);
+            }
+        }
+        take(cooler, best, without);
+    }
+
+    /** Takes a cooler in; false when neither with fans nor without will it do. */
+    boolean take(int cooler, Inside inside) {
+        if (priced[cooler] != time) {
+            price(cooler);
+        }
+        double best = best(cooler, inside);
+        double without =
+                best != Double.NEGATIVE_INFINITY && fans.noneLeft()
+                        ? bare(cooler, inside)
+                        : Double.NEGATIVE_INFINITY;
+        return take(cooler, best, without);
+    }
+
+    private double best(int cooler, Inside inside) {
+        asked++;
+        return inside.best(cooler);
+    }
+
+    private double bare(int cooler, Inside inside) {
+        asked++;
+        return inside.bare(cooler);
+    }
+
+    /** How many levels were asked for so far. */
+    long asked() {
+        return asked;
+    }
+
+    private boolean take(int cooler, double best, double without) {
+        boolean bareDoes = without != Double.NEGATIVE_INFINITY;
+        boolean bestDoes = best != Double.NEGATIVE_INFINITY;
+        boolean does = bareDoes;
+        for (int k = 0; (bareDoes || bestDoes) && k < count; k++) {
+            long more = bareDoes ? 0 : fans.least(alive.get(k));
+            does |= more < Pricing.notToBeHad();
+            least[k] = Math.min(least[k], minor[cooler][k] + more);
+            for (int w = 0; w < worth.length; w++) {
+                double with = Math.max(without + fans.noneGain(), best + fans.net(w)[alive.get(k)]);
+                net[w][k] = Math.max(net[w][k], gain[cooler] - price[cooler][w][k] + with);
+            }
+        }
+        if (bareDoes || bestDoes) {
+            raise();
+        }
+        return does;
+    }
+}
