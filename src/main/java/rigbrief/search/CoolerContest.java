@@ -120,25 +120,33 @@ final class CoolerContest {
 
     private void raise() {
         for (int k = 0; k < count; k++) {
-            long fansLeast = fans.least(alive.get(k));
-            bare.least[k] = least[k];
-            withFans.least[k] = least[k] == Long.MAX_VALUE ? least[k] : least[k] - fansLeast;
+            least(k, least[k]);
         }
         for (int w = 0; w < worth.length; w++) {
-            double lowestWith = Double.POSITIVE_INFINITY;
-            double lowestBare = Double.POSITIVE_INFINITY;
-            double[] fansNet = fans.net(w);
-            for (int k = 0; k < count; k++) {
-                double with = net[w][k] - fansNet[alive.get(k)];
-                double without = net[w][k] - fans.noneGain();
-                withFans.net[w][k] = with;
-                bare.net[w][k] = without;
-                lowestWith = Math.min(lowestWith, with);
-                lowestBare = Math.min(lowestBare, without);
-            }
-            withFans.lowest[w] = lowestWith;
-            bare.lowest[w] = lowestBare;
+            raise(w);
         }
+    }
+
+    private void least(int k, long minor) {
+        least[k] = minor;
+        bare.least[k] = minor;
+        withFans.least[k] = minor == Long.MAX_VALUE ? minor : minor - fans.least(alive.get(k));
+    }
+
+    private void raise(int w) {
+        double lowestWith = Double.POSITIVE_INFINITY;
+        double lowestBare = Double.POSITIVE_INFINITY;
+        double[] fansNet = fans.net(w);
+        for (int k = 0; k < count; k++) {
+            double with = net[w][k] - fansNet[alive.get(k)];
+            double without = net[w][k] - fans.noneGain();
+            withFans.net[w][k] = with;
+            bare.net[w][k] = without;
+            lowestWith = Math.min(lowestWith, with);
+            lowestBare = Math.min(lowestBare, without);
+        }
+        withFans.lowest[w] = lowestWith;
+        bare.lowest[w] = lowestBare;
     }
 
     private void price(int cooler) {
@@ -269,19 +277,36 @@ final class CoolerContest {
 
     private boolean take(int cooler, double best, double without) {
         boolean bareDoes = without != Double.NEGATIVE_INFINITY;
-        boolean bestDoes = best != Double.NEGATIVE_INFINITY;
+        if (!bareDoes && best == Double.NEGATIVE_INFINITY) {
+            return false;
+        }
         boolean does = bareDoes;
-        for (int k = 0; (bareDoes || bestDoes) && k < count; k++) {
+        for (int k = 0; k < count; k++) {
             long more = bareDoes ? 0 : fans.least(alive.get(k));
             does |= more < Pricing.notToBeHad();
-            least[k] = Math.min(least[k], minor[cooler][k] + more);
-            for (int w = 0; w < worth.length; w++) {
-                double with = Math.max(without + fans.noneGain(), best + fans.net(w)[alive.get(k)]);
-                net[w][k] = Math.max(net[w][k], gain[cooler] - price[cooler][w][k] + with);
+            long with = minor[cooler][k] + more;
+            if (with < least[k]) {
+                least(k, with);
             }
         }
-        if (bareDoes || bestDoes) {
-            raise();
+        for (int w = 0; w < worth.length; w++) {
+            double[] of = price[cooler][w];
+            double[] fansNet = fans.net(w);
+            double[] seen = net[w];
+            boolean raised = false;
+            for (int k = 0; k < count; k++) {
+                double with =
+                        gain[cooler]
+                                - of[k]
+                                + Math.max(without + fans.noneGain(), best + fansNet[alive.get(k)]);
+                if (with > seen[k]) {
+                    seen[k] = with;
+                    raised = true;
+                }
+            }
+            if (raised) {
+                raise(w);
+            }
         }
         return does;
     }

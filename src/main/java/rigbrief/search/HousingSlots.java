@@ -112,7 +112,7 @@ final class HousingSlots {
                 slots.worth(),
                 slots.sets(),
                 inACase,
-                outlook.sound().order());
+                SoundOutlook.CHEAPEST);
     }
 
     /** Cases and coolers tried with each other so far. */
@@ -347,12 +347,22 @@ final class HousingSlots {
 
             @Override
             public double most(int cooler) {
-                return 0;
+                Candidate candidate = coolers.candidate(cooler);
+                return outlook.losses()
+                        .cooler(
+                                unfinished,
+                                candidate,
+                                outlook.sound().knownLevelWithCooler(unfinished, candidate));
             }
 
             @Override
             public double mostBare(int cooler) {
-                return 0;
+                Candidate candidate = coolers.candidate(cooler);
+                return outlook.losses()
+                        .cooler(
+                                unfinished,
+                                candidate,
+                                outlook.sound().knownLevelBare(unfinished, candidate));
             }
 
             @Override

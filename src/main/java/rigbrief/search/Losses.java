@@ -347,15 +347,16 @@ final class Losses {
      * gets too hot or too loud.
      */
     double cooler(Unfinished it, Candidate candidate) {
-        return inCase(it, candidate, outlook.sound().levelWithCooler(it, candidate));
+        return cooler(it, candidate, outlook.sound().levelWithCooler(it, candidate));
     }
 
     /** The same without any fans added to those of the case. */
     double bareCooler(Unfinished it, Candidate candidate) {
-        return inCase(it, candidate, outlook.sound().levelBare(it, candidate));
+        return cooler(it, candidate, outlook.sound().levelBare(it, candidate));
     }
 
-    private double inCase(Unfinished it, Candidate candidate, double level) {
+    /** The same with a level of fans in the case. */
+    double cooler(Unfinished it, Candidate candidate, double level) {
         if (level == Double.POSITIVE_INFINITY
                 || outlook.sound().tooLoud(outlook.sound().atSeat(it, level))) {
             return Double.NEGATIVE_INFINITY;

@@ -49,7 +49,7 @@ final class SoundOutlook {
                     .thenComparingDouble(c -> c.none() ? 0 : ((Cooler) c.partOrNull()).maxDba())
                     .thenComparingInt(Candidate::index);
 
-    private static final Comparator<Candidate> CHEAPEST =
+    static final Comparator<Candidate> CHEAPEST =
             Comparator.<Candidate>comparingLong(c -> Arrays.stream(c.minorBySet()).min().orElse(0))
                     .thenComparingInt(Candidate::index);
 

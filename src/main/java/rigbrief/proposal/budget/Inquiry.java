@@ -90,7 +90,7 @@ final class Inquiry {
         goals.forEach(need -> alone.put(need, ask(() -> leastAlone(need))));
         askForTotals();
         askForUtilities();
-        askBehindTheFront();
+        askForMore();
     }
 
     private void askForTotals() {
@@ -134,8 +134,8 @@ final class Inquiry {
         }
     }
 
-    /** What is harder takes long from nothing; the front has builds that meet much of it. */
-    private void askBehindTheFront() {
+    /** What is harder or wished takes long: it comes last, but does not wait for the front. */
+    private void askForMore() {
         for (Need need : priced) {
             need.harder()
                     .ifPresent(level -> harder.put(need, ask(() -> leastHarder(needs.at(level)))));
@@ -209,20 +209,20 @@ final class Inquiry {
 
     /** What is harder never costs less. */
     private Least leastHarder(Brief asked) {
-        return leastFromStarts(Stretch.boundless(asked), musts.get().boundMinor());
+        return leastFromStarts(Stretch.boundless(asked), List.of(), musts.get().boundMinor());
     }
 
     /** A wish with every must costs no less than either. */
     private Least leastGranted(Need wish) {
         return leastFromStarts(
                 wish.asked().put().apply(needs.atAnyPrice()),
+                List.of(),
                 Math.max(musts.get().boundMinor(), alone.get(wish).get().boundMinor()));
     }
 
-    private Least leastFromStarts(Brief under, long atLeastMinor) {
-        List<Build> front = builds(front().standings());
+    private Least leastFromStarts(Brief under, List<Build> known, long atLeastMinor) {
         return solving.least(
-                under, Starts.cheap(solving, under, builds(musts), front), atLeastMinor);
+                under, Starts.cheap(solving, under, builds(musts), known), atLeastMinor);
     }
 
     private Front front() {
@@ -284,7 +284,8 @@ final class Inquiry {
                             prices.price(
                                     leasts.get(need).get(),
                                     eased.get(need).get(),
-                                    Optional.ofNullable(harder.get(need)).map(Once::get),
+                                    Optional.ofNullable(harder.get(need))
+                                            .map(it -> orFromFront(need, it.get())),
                                     Optional.ofNullable(mostHarder.get(need)).flatMap(Once::get)));
         }
         return all;
@@ -293,7 +294,7 @@ final class Inquiry {
     private GoalTotal goal(Need need, Least musts, Binding binding) {
         boolean wish = need.kind() == Need.Kind.WISH;
         Brief together = wish ? need.asked().put().apply(needs.atAnyPrice()) : needs.atAnyPrice();
-        Least all = wish ? granted.get(need).get() : musts;
+        Least all = wish ? orOnFront(granted.get(need).get(), together) : musts;
         Least cheapest = cheaper(alone.get(need).get(), all, needs.alone(need));
         return new GoalTotal(
                 need,
@@ -307,6 +308,21 @@ final class Inquiry {
     /** What steps did not reach may lie on the front. */
     private Least orOnFront(Least least, Brief under) {
         return least.proven() ? least : solving.orKnown(least, under, builds(front().standings()));
+    }
+
+    /**
+     * What was not proven is sought again from the front, which has builds that meet much of it.
+     */
+    private Least orFromFront(Need need, Least hardened) {
+        if (hardened.proven() || hardened.answer() == Answer.NO) {
+            return hardened;
+        }
+        List<Build> known = new ArrayList<>(builds(front().standings()));
+        hardened.best().map(Standing::build).ifPresent(known::add);
+        return leastFromStarts(
+                Stretch.boundless(needs.at(need.harder().orElseThrow())),
+                known,
+                hardened.boundMinor());
     }
 
     private static Least better(Least musts, Front front) {
