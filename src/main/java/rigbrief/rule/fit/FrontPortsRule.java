@@ -88,15 +88,18 @@ public final class FrontPortsRule implements Rule {
         List<Phrase> words = new ArrayList<>();
         for (FrontPort port : PORTS) {
             if (headers.of(port) < ports.of(port) || wanted(it, port) > ports.of(port)) {
-                words.add(
-                        Phrase.of(
-                                "finding.front-ports",
-                                Phrase.of("port.name." + port.word()),
-                                wanted(it, port),
-                                ports.of(port),
-                                headers.of(port)));
+                words.add(words(it, port, ports.of(port), headers.of(port)));
             }
         }
         return Phrase.joined("; ", words);
+    }
+
+    /** Nobody asked for a port that stays dead. */
+    private static Phrase words(Assessment it, FrontPort port, int onCase, int fed) {
+        Phrase name = Phrase.of("port.name." + port.word());
+        int wanted = wanted(it, port);
+        return wanted == 0
+                ? Phrase.of("finding.front-ports.dead", name, onCase, fed)
+                : Phrase.of("finding.front-ports", name, wanted, onCase, fed);
     }
 }
