@@ -55,7 +55,7 @@ public final class Certifier {
     private Effort effort;
     private final List<Slot> order;
     private final RuleSchedule schedule;
-    private final PairTable pairs;
+    private final Refusals refusals;
     private final Outlook outlook;
     private final Bounder bounder;
     private final OpenSlots slots;
@@ -105,7 +105,7 @@ public final class Certifier {
         this.effort = new Effort(count, stepLimit, stop);
         this.plungeEffort = PLUNGE + count / CANDIDATES_A_PLUNGE;
         this.schedule = new RuleSchedule(problem.rules(), order);
-        this.pairs = problem.tables().pairs(problem);
+        this.refusals = problem.tables().refusals(problem);
         this.outlook = problem.tables().outlook(problem);
         this.bounder = new Bounder(problem, objective, worth);
         this.slots =
@@ -453,7 +453,7 @@ public final class Certifier {
     }
 
     private void pair(Candidate processor, Candidate card, PriorityQueue<Top> queue) {
-        long[] row = pairs.row(processor, Slot.GRAPHICS);
+        long[] row = slots.pairs().row(processor, Slot.GRAPHICS);
         if (row == null || SlotTable.has(row, card.index())) {
             Bounder.Bound bound = enter(processor, card, 1);
             if (!beaten(bound)) {
@@ -805,7 +805,7 @@ public final class Certifier {
                     slots.keep(
                             level + 1,
                             open,
-                            i -> !refuses(narrowing.rule(), slots.table(open).candidate(i)));
+                            refusals.allowed(narrowing.rule(), slots.table(open), unfinished));
             if (!left) {
                 return false;
             }
@@ -820,13 +820,6 @@ public final class Certifier {
             return true;
         }
         return slots.keep(level + 1, supply, outlook.load().carrying(unfinished));
-    }
-
-    private boolean refuses(Rule rule, Candidate candidate) {
-        unfinished.decide(candidate);
-        boolean refused = rule.forbids(rule.check(unfinished.assessment()));
-        unfinished.undo(candidate.slot());
-        return refused;
     }
 
     private void finish() {

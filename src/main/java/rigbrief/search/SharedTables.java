@@ -6,6 +6,7 @@ package rigbrief.search;
  */
 public final class SharedTables {
     private PairTable pairs;
+    private Refusals refusals;
     private Outlook outlook;
     private Subspace undominated;
 
@@ -18,6 +19,11 @@ public final class SharedTables {
     PairTable pairs(Problem problem) {
         pairs = pairs == null ? new PairTable(problem) : pairs;
         return pairs;
+    }
+
+    Refusals refusals(Problem problem) {
+        refusals = refusals == null ? new Refusals(problem) : refusals;
+        return refusals;
     }
 
     Outlook outlook(Problem problem) {

@@ -86,6 +86,11 @@ final class SoundOutlook {
     private final Map<Processor, boolean[]> coolEnough = new IdentityHashMap<>();
     private final Map<long[], Map<long[], Candidate[]>> worthATry = new IdentityHashMap<>();
     private final Map<CoolerKind, InLastCase> inLastCase = new HashMap<>();
+    private Outlook.Pair lastPair;
+    private Foresight.Rates lastAssumed;
+    private Candidate lastMemory;
+    private Candidate lastBoard;
+    private Levels levelsNow;
     private Levels lastLevels;
     private int lastCase;
 
@@ -397,6 +402,24 @@ final class SoundOutlook {
     }
 
     private Levels levels(Unfinished it) {
+        Candidate memory = it.choices()[Slot.MEMORY.ordinal()];
+        Candidate board = it.choices()[Slot.BOARD.ordinal()];
+        boolean asLast =
+                it.pair() == lastPair
+                        && it.assumed() == lastAssumed
+                        && memory == lastMemory
+                        && board == lastBoard;
+        if (!asLast) {
+            lastPair = it.pair();
+            lastAssumed = it.assumed();
+            lastMemory = memory;
+            lastBoard = board;
+            levelsNow = findLevels(it);
+        }
+        return levelsNow;
+    }
+
+    private Levels findLevels(Unfinished it) {
         Map<Foresight.Rates, Levels> ofPair = it.pair().levels();
         Levels known = ofPair.get(rates(it));
         if (known == null) {
