@@ -92,4 +92,22 @@ public final class CoolersInCase {
                 ClimateModel.processor(processor, coolerOrNull, processorW),
                 ClimateModel.processor(processor, coolerOrNull, processor.sustainedPowerW()));
     }
+
+    /**
+     * The least sound energy with one of the coolers where it is less than what is known already,
+     * else what is known; plus infinity as above.
+     *
+     * @param coolerOrNull null for the boxed one
+     */
+    public double leastEnergy(Cooler coolerOrNull, double known) {
+        return inlets.leastEnergy(
+                ClimateModel.processor(processor, coolerOrNull, processorW),
+                ClimateModel.processor(processor, coolerOrNull, processor.sustainedPowerW()),
+                known);
+    }
+
+    /** The level at the seat of so much sound energy, in dB(A). */
+    public double levelDba(double energy) {
+        return inlets.levelDba(energy);
+    }
 }

@@ -24,16 +24,11 @@ import rigbrief.search.TwoStage;
  */
 record FirstSearches(Certificate leastMoney, Certificate mostUtility, SearchSpace aside) {
 
-    static FirstSearches run(
-            Brief brief,
-            Catalogue catalogue,
-            SearchSpace space,
-            TwoStage thorough,
-            TwoStage search) {
+    static FirstSearches run(Brief brief, Catalogue catalogue, SearchSpace space, TwoStage search) {
         SearchSpace aside = another(space, brief, catalogue);
         CompletableFuture<Certificate> money =
                 CompletableFuture.supplyAsync(
-                        () -> best(aside, brief, thorough, Objective.leastMoney()),
+                        () -> best(aside, brief, search, Objective.leastMoney()),
                         runnable -> {
                             Thread thread = new Thread(runnable, "least-money");
                             thread.setDaemon(true);

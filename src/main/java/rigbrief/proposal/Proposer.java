@@ -36,19 +36,14 @@ public final class Proposer {
         if (space.candidates().impossible()) {
             return impossible(brief, catalogue, space, clock);
         }
-        TwoStage thorough = search(clock, limits.steps());
-        TwoStage search = search(clock, limits.utilitySteps());
-        FirstSearches first = FirstSearches.run(brief, catalogue, space, thorough, search);
+        TwoStage search = new TwoStage(limits.seed(), limits.moves(), limits.steps(), clock::over);
+        FirstSearches first = FirstSearches.run(brief, catalogue, space, search);
         if (first.leastMoney().best().isEmpty() && first.mostUtility().best().isEmpty()) {
             return first.leastMoney().complete()
                     ? impossible(brief, catalogue, space, clock)
                     : notFound(brief, catalogue, first, clock);
         }
         return new Tiers(limits, brief, catalogue, space, search, first).propose(clock);
-    }
-
-    private TwoStage search(SearchClock clock, long steps) {
-        return new TwoStage(limits.seed(), limits.moves(), steps, clock::over);
     }
 
     private Proposals impossible(

@@ -8,16 +8,11 @@ import java.util.Optional;
  *
  * @param seed seed of every random choice
  * @param moves moves of local search, where the certifier comes across no build
- * @param steps steps of the certifier for the least total; the other tiers get nine twentieths each
+ * @param steps steps of the certifier for each tier
  * @param time ceiling on time; empty for none. Only this one depends on the machine, and its use is
  *     reported
  */
 public record SearchLimits(long seed, long moves, long steps, Optional<Duration> time) {
-    /** Steps for a tier in which utility counts: each takes longer. */
-    long utilitySteps() {
-        return Math.max(1, steps * 9 / 20);
-    }
-
     /** What suits a catalogue of ordinary size. */
     public static SearchLimits usual() {
         return new SearchLimits(1, 1_500, 60_000, Optional.empty());

@@ -14,12 +14,12 @@ final class Effort {
      * What each look at a pair counts for each thousand candidates, by how close it is; what the
      * last one tries counts by itself.
      */
-    private static final double[] LOOK = {0, 0, 0.2, 0.4, 0.8};
+    private static final double[] LOOK = {0, 0, 0.4, 0.8, 1.6};
 
     private static final int CANDIDATES = 1_000;
 
     /** Levels of coolers in cases asked for, for one step's worth. */
-    private static final int TRIES = 300;
+    private static final int TRIES = 150;
 
     /** After so much it is asked whether to stop. */
     private static final int ASKED_EVERY = 256;

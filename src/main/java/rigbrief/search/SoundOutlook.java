@@ -465,9 +465,35 @@ final class SoundOutlook {
     }
 
     private double leastOverCoolers(Unfinished it, Candidate pcCase) {
+        return leastOverCoolers(it, pcCase, Double.POSITIVE_INFINITY);
+    }
+
+    /**
+     * The least level in the case that is decided, over its coolers, where it is less than one that
+     * is known; else no less than that.
+     *
+     * @param knownEnergy sound energy in the case that makes the level that is known
+     */
+    private double leastOverCoolers(Unfinished it, Candidate pcCase, double knownEnergy) {
+        Levels levels = levels(it);
+        double[] known = levels.in(levels.withCooler, likeCase[pcCase.index()]);
         double least = Double.POSITIVE_INFINITY;
-        for (Candidate cooler : worthATry(it, pcCase)) {
-            least = Math.min(least, levelWithCooler(it, cooler));
+        double energy = knownEnergy;
+        for (Candidate candidate : worthATry(it, pcCase)) {
+            int k = likeCooler[candidate.index()];
+            if (Double.isNaN(known[k])) {
+                InLastCase kind = inCase(levels, it, candidate, null);
+                double with = kind.coolers.leastEnergy(cooler(candidate), energy);
+                double level = kind.coolers.levelDba(with);
+                if (with < energy || with == Double.POSITIVE_INFINITY) {
+                    known[k] = level;
+                }
+                kind.add(cooler(candidate), level);
+                energy = with;
+                least = Math.min(least, level);
+            } else {
+                least = Math.min(least, known[k]);
+            }
             if (!quietCounts && !tooLoud(least + AS_MUCH_AGAIN_DB) && least < NO_COOLER) {
                 // How quiet does not count: that something does is enough.
                 return it.pair().leastLevelDba();
@@ -584,11 +610,16 @@ final class SoundOutlook {
 
         double level(Cooler cooler) {
             double level = coolers.leastLevelDba(cooler);
+            add(cooler, level);
+            return level;
+        }
+
+        /** Takes note of what a cooler's level is at least. */
+        void add(Cooler cooler, double level) {
             if (cooler != null) {
                 tried.add(cooler);
                 levels.add(level);
             }
-            return level;
         }
 
         double knownLevel(Cooler cooler) {

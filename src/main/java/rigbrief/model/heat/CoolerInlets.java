@@ -138,10 +138,35 @@ public final class CoolerInlets {
      *     fans turn
      */
     public double leastLevelDba(CoolingCase.Processor working, CoolingCase.Processor full) {
+        return levelDba(leastEnergy(working, full, Double.POSITIVE_INFINITY));
+    }
+
+    /**
+     * The level at the seat of so much sound energy in the case, in dB(A).
+     *
+     * @param energy in units of a level of 0 dB; plus infinity stays so
+     */
+    public double levelDba(double energy) {
+        if (energy == Double.POSITIVE_INFINITY) {
+            return energy;
+        }
+        double outsideDba = SoundSum.levelDba(energy) - seat.dampingDb();
+        return SoundSum.dba(SoundDistance.atSeatDba(outsideDba, seat.distanceM()), seat.floorDba());
+    }
+
+    /**
+     * The least sound energy in the case with a cooler, in units of a level of 0 dB; no more is
+     * reckoned than it takes to see that it is not less than what is known already.
+     *
+     * @param knownEnergy what there is already; plus infinity for nothing
+     * @return at most what is known; plus infinity when there is nothing and some part gets too hot
+     */
+    public double leastEnergy(
+            CoolingCase.Processor working, CoolingCase.Processor full, double knownEnergy) {
         double coolerEnergy = SoundSum.energy(working.coolerFullDba());
         double slowest = coolerEnergy * SLOWEST;
         double heatK = full.powerW() * CoolerResistance.atSpeed(full.coolerFullKw(), 1);
-        double least = Double.POSITIVE_INFINITY;
+        double least = knownEnergy;
         // What was quietest for the last cooler first: it is likely to leave little to the others.
         int first = quietest;
         for (int i = 0; i < cardTooHot.length; i++) {
@@ -155,11 +180,7 @@ public final class CoolerInlets {
                 least = with;
             }
         }
-        if (least == Double.POSITIVE_INFINITY) {
-            return least;
-        }
-        double outsideDba = SoundSum.levelDba(least) - seat.dampingDb();
-        return SoundSum.dba(SoundDistance.atSeatDba(outsideDba, seat.distanceM()), seat.floorDba());
+        return least;
     }
 
     private double leastEnergy(

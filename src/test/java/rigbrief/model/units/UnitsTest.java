@@ -66,7 +66,7 @@ class UnitsTest {
 
     /** Numbers in the unit that their owner names. */
     private static final Set<String> IN_THE_OWNERS_UNIT =
-            words("allowed energy high low middle rating required value values");
+            words("allowed energy high knownEnergy low middle rating required value values");
 
     @TempDir private Path output;
 
