@@ -29,6 +29,9 @@ final class SpeedModel {
     /** Channels a desktop board spreads modules over. */
     private static final int CHANNELS = 2;
 
+    /** Machines to remember; a search in a large catalogue asks about millions. */
+    private static final int MOST_KNOWN = 20_000;
+
     private final Brief brief;
     private final Demand demand;
     private final Map<Key, Prediction[]> framesKnown = new HashMap<>();
@@ -80,6 +83,9 @@ final class SpeedModel {
                 if (use.workload() instanceof FrameRate frames) {
                     known[i] = new FramePredictor(brief, use, frames).predict(MachineRates.of(rig));
                 }
+            }
+            if (framesKnown.size() >= MOST_KNOWN) {
+                framesKnown.clear(); // What is forgotten is predicted again when it is asked for.
             }
             framesKnown.put(key, known);
         }

@@ -14,7 +14,7 @@ final class Effort {
      * What each look at a pair counts for each thousand candidates, by how close it is; what the
      * last one tries counts by itself.
      */
-    private static final double[] LOOK = {0, 0, 0.4, 0.8, 1.6};
+    private static final double[] LOOK = {0, 0, 1, 2, 4};
 
     private static final int CANDIDATES = 1_000;
 

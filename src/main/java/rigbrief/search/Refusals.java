@@ -20,7 +20,7 @@ final class Refusals {
     private static final int MOST_SLOTS = 5;
 
     /** Answers to remember, by what is decided; all are forgotten then, and asked again. */
-    private static final int MOST_ROWS = 50_000;
+    private static final int MOST_ROWS = 20_000;
 
     private final Problem problem;
     private final Map<Rule, Map<List<Object>, Row>> known = new IdentityHashMap<>();

@@ -383,6 +383,7 @@ final class SoundOutlook {
             Arrays.fill(best, Double.NaN);
             withCooler = new double[cases][];
             bare = new double[cases][];
+            held = 3L * cases;
             this.coolers = coolers;
         }
 
