@@ -465,21 +465,12 @@ final class SoundOutlook {
         return least;
     }
 
+    /** The least level in the case that is decided, over its coolers. */
     private double leastOverCoolers(Unfinished it, Candidate pcCase) {
-        return leastOverCoolers(it, pcCase, Double.POSITIVE_INFINITY);
-    }
-
-    /**
-     * The least level in the case that is decided, over its coolers, where it is less than one that
-     * is known; else no less than that.
-     *
-     * @param knownEnergy sound energy in the case that makes the level that is known
-     */
-    private double leastOverCoolers(Unfinished it, Candidate pcCase, double knownEnergy) {
         Levels levels = levels(it);
         double[] known = levels.in(levels.withCooler, likeCase[pcCase.index()]);
         double least = Double.POSITIVE_INFINITY;
-        double energy = knownEnergy;
+        double energy = Double.POSITIVE_INFINITY;
         for (Candidate candidate : worthATry(it, pcCase)) {
             int k = likeCooler[candidate.index()];
             if (Double.isNaN(known[k])) {
@@ -487,7 +478,7 @@ final class SoundOutlook {
                 double with = kind.coolers.leastEnergy(cooler(candidate), energy);
                 double level = kind.coolers.levelDba(with);
                 if (with < energy || with == Double.POSITIVE_INFINITY) {
-                    known[k] = level;
+                    known[k] = level; // Else it is only known to be no quieter.
                 }
                 kind.add(cooler(candidate), level);
                 energy = with;
