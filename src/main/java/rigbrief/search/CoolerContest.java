@@ -12,7 +12,7 @@ import rigbrief.assess.Pricing;
 final class CoolerContest {
     /** What a cooler loses in the case; minus infinity where it won't do. */
     interface Inside {
-        /** No less than any cooler by its sound. */
+        /** No less than any cooler loses by its sound; asked where only the best case counts. */
         double mostOfAll();
 
         /** With the best fans. */
@@ -37,8 +37,8 @@ final class CoolerContest {
     private long asked;
     private Bounder.AliveSets alive;
     private int count;
-    private long[][] minor;
-    private double[][][] price;
+    private final long[][] minor;
+    private final double[][][] price;
     private final double[][] cheapest;
     private final long[] least;
     private final double[][] net;

@@ -95,7 +95,7 @@ final class Effort {
     }
 
     /**
-     * Counts coolers tried in cases.
+     * Counts levels of coolers in cases.
      *
      * @param all how many since the search began
      */

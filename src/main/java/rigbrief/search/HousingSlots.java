@@ -112,7 +112,8 @@ final class HousingSlots {
                 slots.worth(),
                 slots.sets(),
                 inACase,
-                SoundOutlook.CHEAPEST);
+                SoundOutlook.CHEAPEST,
+                false);
     }
 
     /** Cases and coolers tried with each other so far. */

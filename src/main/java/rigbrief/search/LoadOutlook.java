@@ -54,7 +54,7 @@ final class LoadOutlook {
 
     /**
      * The supplies, by index, that can feed a processor and a card, whatever else is in the
-     * machine: no other passes {@link #foresees} rules.
+     * machine.
      */
     IntPredicate feeding(Graphics card, Outlook.Pair pair) {
         double furtherW = leastFurtherW(NOTHING_DECIDED) - foresight.countedW();
@@ -67,8 +67,9 @@ final class LoadOutlook {
     }
 
     /**
-     * Whether a rule, asked of a processor, a card and a supply alone, refuses none but {@link
-     * #feeding} refuses too.
+     * Whether a rule, asked of a processor, a card and a supply alone, refuses no bought supply but
+     * those that {@link #feeding} refuses too; of the client's own it is asked again once more is
+     * decided.
      */
     static boolean foresees(Rule rule) {
         return rule instanceof SupplyLoadRule || rule instanceof SupplyPeakRule;

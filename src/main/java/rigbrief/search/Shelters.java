@@ -31,20 +31,12 @@ final class Shelters extends KeptCouple {
     private long passedOver;
     private long tried;
 
-    Shelters(
-            SlotTable cases,
-            SlotTable coolers,
-            PairTable pairs,
-            double[] worth,
-            int sets,
-            CoolerContest contest,
-            Comparator<Candidate> coolerOrder) {
-        this(cases, coolers, pairs, worth, sets, contest, coolerOrder, false);
-    }
-
     /**
-     * The same, perhaps with figures over all cases alone: those with each case are bounds then, so
-     * that a cooler is only tried where it could pass the best of all cases.
+     * Nothing yet.
+     *
+     * @param coolerOrder the order in which to try coolers
+     * @param bestAlone whether figures over all cases are enough: those with each case are bounds
+     *     then, so that a cooler is only tried where it could pass the best of all cases
      */
     Shelters(
             SlotTable cases,
