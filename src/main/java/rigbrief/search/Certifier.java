@@ -61,9 +61,9 @@ public final class Certifier {
     private final OpenSlots slots;
     private final SoundNarrowing quiet;
     private final Unfinished unfinished;
-    private long heard;
     private final double[] fixed = new double[LEVELS + 1];
     private final Map<Outlook.Pair, long[][]> narrowed = new IdentityHashMap<>();
+    private final Map<Candidate, long[][]> narrowedByProcessor = new IdentityHashMap<>();
     private Candidate atRoot;
     private boolean rootStands;
     private OpenSlots.BesideProcessor[] beside;
@@ -253,14 +253,18 @@ public final class Certifier {
 
     /** Coolers tried in cases; what is known from searches before counts all the same. */
     private long tried() {
-        return slots.tried() + heard;
+        return slots.tried();
     }
 
     private void advance(Top top, PriorityQueue<Top> queue) {
-        if (top.card == null) {
+        if (top.card == null && beside[top.processor.index()] == null) {
+            lookAtProcessor(top, queue);
+        } else if (top.card == null) {
             halve(top, queue);
         } else if (top.looks < LOOKS) {
             look(top, queue);
+        } else if (top.board == null) {
+            split(top, queue);
         } else {
             explore(top, queue);
         }
@@ -385,12 +389,39 @@ public final class Certifier {
             forgetPair();
             Bounder.Bound bound = decideProcessor(processor) ? bound(1) : Bounder.IMPOSSIBLE;
             if (!beaten(bound)) {
-                beside[p] = slots.besideProcessor();
                 add(queue, new Top(processor, cards, bound));
             }
             leave();
         }
         return queue;
+    }
+
+    /** Takes out what can't be in a machine with a processor, before any card is looked at. */
+    private void lookAtProcessor(Top top, PriorityQueue<Top> queue) {
+        top.bound = lookAtProcessor(top.processor);
+        if (!beaten(top.bound)) {
+            add(queue, top);
+        }
+        leave();
+        effort.look(1);
+    }
+
+    private Bounder.Bound lookAtProcessor(Candidate processor) {
+        forgetPair();
+        if (!decideProcessor(processor)) {
+            return Bounder.IMPOSSIBLE;
+        }
+        if (!narrowedByProcessor.containsKey(processor)) {
+            boolean[] cool = outlook.sound().coolEnough((Processor) processor.partOrNull());
+            rootStands = slots.keep(1, order.indexOf(Slot.COOLER), i -> cool[i]);
+            slots.touchAll();
+            rootStands = rootStands && slots.support(1);
+            narrowedByProcessor.put(processor, rootStands ? slots.left(1) : null);
+        }
+        Bounder.Bound bound = rootStands ? bound(1) : Bounder.IMPOSSIBLE;
+        rootStands = !beaten(bound);
+        beside[processor.index()] = slots.besideProcessor();
+        return bound;
     }
 
     /** Keeps what was bounded last for later. */
@@ -409,14 +440,14 @@ public final class Certifier {
         queue.add(top);
     }
 
-    private void addGroup(PriorityQueue<Top> queue, Top top) {
+    /** Keeps what was last looked at beside what is decided. */
+    private void addWith(PriorityQueue<Top> queue, Top top, double fixedBeside, long[] spent) {
         if (stairs != null) {
-            OpenSlots.BesideProcessor others = beside[top.processor.index()];
             top.most = Math.floor(top.bound.first() + CLOSE);
             top.lines =
                     bounder.lines(
                             fixedBeside,
-                            others.spent(),
+                            spent,
                             slots.leastWith(),
                             slots.netWith(),
                             slots.aliveWith());
@@ -441,7 +472,8 @@ public final class Certifier {
             } else {
                 Bounder.Bound bound = bound(top.processor, cards);
                 if (!beaten(bound)) {
-                    addGroup(queue, new Top(top.processor, cards, bound));
+                    Top group = new Top(top.processor, cards, bound);
+                    addWith(queue, group, fixedBeside, beside[top.processor.index()].spent());
                 }
             }
         }
@@ -496,6 +528,7 @@ public final class Certifier {
         if (beside == null) {
             tops();
         }
+        bounds.add(lookAtProcessor(processor));
         for (CardGroup group : slots.cards().towards(card)) {
             bounds.add(bound(processor, group));
         }
@@ -504,14 +537,7 @@ public final class Certifier {
         }
         for (int level = PAIR; level < LEVELS; level++) {
             Candidate candidate = here(known, order.get(level));
-            bounds.add(
-                    bounder.bound(
-                            fixed[level],
-                            slots.spent(level),
-                            slots.leastWith(),
-                            slots.netWith(),
-                            slots.lookAt(level, candidate.index()),
-                            threshold()));
+            bounds.add(boundWith(level, candidate.index()));
             bounds.add(push(level, candidate));
             bounds.add(choose(level, candidate));
         }
@@ -540,13 +566,37 @@ public final class Certifier {
         leave();
     }
 
-    /** Splits a pair by boards, or decides everything else around a pair and a board. */
+    /** Splits a pair by boards, each with no more than its price and what it is known to lose. */
+    private void split(Top top, PriorityQueue<Top> queue) {
+        if (!beaten(enter(top.processor, top.card, LOOKS))) {
+            SlotTable boards = slots.table(BOARD);
+            for (int i = 0; i < boards.size(); i++) {
+                if (slots.has(BOARD, BOARD, i)) {
+                    Bounder.Bound bound = boundWith(BOARD, i);
+                    if (!beaten(bound)) {
+                        Candidate board = boards.candidate(i);
+                        addWith(
+                                queue,
+                                new Top(top.processor, top.card, board, bound, LOOKS),
+                                fixed[BOARD],
+                                slots.spent(BOARD));
+                    }
+                }
+            }
+        }
+        leave();
+    }
+
+    /** Looks at what a board leaves beside a pair, and then decides everything else around them. */
     private void explore(Top top, PriorityQueue<Top> queue) {
-        Bounder.Bound bound = enter(top.processor, top.card, LOOKS);
-        if (!beaten(bound)) {
-            if (top.board == null) {
-                split(top, queue);
-            } else if (!beaten(choose(BOARD, top.board))) {
+        boolean looked = top.looks > LOOKS;
+        if (!beaten(enter(top.processor, top.card, LOOKS)) && (looked || !counted())) {
+            Bounder.Bound bound = choose(BOARD, top.board);
+            if (!beaten(bound) && !looked) {
+                top.looks++;
+                top.bound = bound;
+                add(queue, top);
+            } else if (!beaten(bound)) {
                 leastExcess = closeEnough;
                 decide(BOARD + 1);
                 leastExcess = 1;
@@ -558,18 +608,6 @@ public final class Certifier {
         }
         unfinished.undo(Slot.BOARD);
         leave();
-    }
-
-    private void split(Top top, PriorityQueue<Top> queue) {
-        for (Branch branch : branches(BOARD)) {
-            if (counted()) {
-                break;
-            }
-            Bounder.Bound bound = choose(BOARD, branch.candidate());
-            if (!beaten(bound)) {
-                add(queue, new Top(top.processor, top.card, branch.candidate(), bound, LOOKS));
-            }
-        }
     }
 
     /**
@@ -611,7 +649,6 @@ public final class Certifier {
                     return Bounder.IMPOSSIBLE;
                 }
                 narrowed.put(pair, slots.left(PAIR));
-                heard += quiet.triesBesidePair();
             } else {
                 return Bounder.IMPOSSIBLE;
             }
@@ -624,10 +661,9 @@ public final class Certifier {
                 slots.reckonLosses(unfinished);
             }
             if (looks == LOOKS) {
-                if (beaten(bound(PAIR))) {
+                if (beaten(bound(PAIR)) || !slots.reckonHousing(unfinished)) {
                     return Bounder.IMPOSSIBLE;
                 }
-                slots.reckonHousing(unfinished);
             }
         }
         return bound(PAIR);
@@ -644,7 +680,10 @@ public final class Certifier {
         boolean entered = processor == atRoot;
         atRoot = processor;
         unfinished.decide(processor);
-        rootStands = entered ? rootStands : slots.push(0, processor) && !beaten(bound(1));
+        if (!entered) {
+            long[][] known = narrowedByProcessor.get(processor);
+            rootStands = slots.push(0, processor, known) && !beaten(bound(1));
+        }
         return rootStands;
     }
 
@@ -751,6 +790,18 @@ public final class Certifier {
                 && !outlook.sound().coolEnough(unfinished, candidate);
     }
 
+    /** Bounds one choice for the slot of a level that is summed up. */
+    private Bounder.Bound boundWith(int level, int index) {
+        Bounder.AliveSets alive = slots.lookAt(level, index);
+        return bounder.bound(
+                fixed[level],
+                slots.spent(level),
+                slots.leastWith(),
+                slots.netWith(),
+                alive,
+                threshold());
+    }
+
     private record Branch(Candidate candidate, Bounder.Bound bound) {}
 
     /** What may be chosen for a level's slot and can still be best, best bound first. */
@@ -759,15 +810,7 @@ public final class Certifier {
         SlotTable table = slots.table(level);
         for (int i = 0; i < table.size(); i++) {
             if (slots.has(level, level, i)) {
-                Bounder.AliveSets alive = slots.lookAt(level, i);
-                Bounder.Bound bound =
-                        bounder.bound(
-                                fixed[level],
-                                slots.spent(level),
-                                slots.leastWith(),
-                                slots.netWith(),
-                                alive,
-                                threshold());
+                Bounder.Bound bound = boundWith(level, i);
                 if (!beaten(bound)) {
                     branches.add(new Branch(table.candidate(i), bound));
                 }

@@ -152,7 +152,8 @@ final class DriveSlots {
             drivesKnown.clear();
         }
         return drivesKnown.computeIfAbsent(
-                outlook.drivesMatter() ? unfinished.pair() : null, any -> new HashMap<>());
+                slots.points() && outlook.drivesMatter() ? unfinished.pair() : null,
+                any -> new HashMap<>());
     }
 
     private DrivePairs drives(int level, DrivePairs.PlacesLoss places, DriveRoom.Beside beside) {

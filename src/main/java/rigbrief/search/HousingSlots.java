@@ -8,13 +8,9 @@ import rigbrief.part.Slot;
 import rigbrief.part.Supply;
 import rigbrief.presolve.Candidate;
 
-/**
- * Supply, memory, case, cooler and fans while they are open: heat and sound couple them, so that
- * the best of each by itself is far better than any of them together.
- */
-final class HousingSlots {
+/** Supply, memory, case, cooler and fans where points count. */
+final class HousingSlots implements Housing {
     private static final int PAIR = OpenSlots.PAIR;
-    private static final int[] NONE = {};
 
     private final OpenSlots slots;
     private final Outlook outlook;
@@ -24,8 +20,6 @@ final class HousingSlots {
     private final int caseLevel;
     private final int coolerLevel;
     private final int fansLevel;
-    private final boolean inOrder;
-    private final boolean warm;
     private final int[] feeding;
     private final int[] warming;
     private final int[] sheltering;
@@ -37,7 +31,6 @@ final class HousingSlots {
     private final FansApart fans;
     private final Coolings coolings;
     private final CoolerContest inACase;
-    private final Shelters[] shelters = new Shelters[Rounds.MOST];
     private final Shelters sheltersBesidePair;
     private final Housings housings;
     private final Feeds feedsBesidePair;
@@ -54,18 +47,15 @@ final class HousingSlots {
     private int kit;
     private long tried;
 
-    HousingSlots(OpenSlots slots, Problem problem, List<Slot> order, Rounds rounds) {
+    HousingSlots(OpenSlots slots, Outlook outlook, List<Slot> order, Rounds rounds) {
         this.slots = slots;
-        this.outlook = problem.tables().outlook(problem);
+        this.outlook = outlook;
         this.rounds = rounds;
         this.supplyLevel = order.indexOf(Slot.SUPPLY);
         this.memoryLevel = order.indexOf(Slot.MEMORY);
         this.caseLevel = order.indexOf(Slot.CASE);
         this.coolerLevel = order.indexOf(Slot.COOLER);
         this.fansLevel = order.indexOf(Slot.FANS);
-        this.inOrder = caseLevel < coolerLevel && coolerLevel < fansLevel;
-        this.warm =
-                inOrder && slots.points() && supplyLevel < memoryLevel && memoryLevel < caseLevel;
         this.feeding = new int[] {supplyLevel, memoryLevel, caseLevel, coolerLevel, fansLevel};
         this.warming = new int[] {memoryLevel, caseLevel, coolerLevel, fansLevel};
         this.sheltering = new int[] {caseLevel, coolerLevel, fansLevel};
@@ -79,9 +69,6 @@ final class HousingSlots {
         this.fans = new FansApart(slots.table(fansLevel), worth, sets);
         this.coolings = new Coolings(coolers, worth, sets, fans);
         this.inACase = new CoolerContest(coolers, worth, sets, fans);
-        for (int round = 0; round < Rounds.MOST; round++) {
-            shelters[round] = shelters();
-        }
         this.sheltersBesidePair =
                 new Shelters(
                         cases,
@@ -116,92 +103,74 @@ final class HousingSlots {
                 false);
     }
 
-    /** Cases and coolers tried with each other so far. */
-    long tried() {
+    @Override
+    public long tried() {
         return tried;
     }
 
-    /** Levels of the slots that {@link #couple} couples at a level; empty for none. */
-    int[] slots(int level) {
-        if (!inOrder || level > coolerLevel) {
+    @Override
+    public int[] slots(int level) {
+        if (level > coolerLevel) {
             return NONE;
         }
         if (level > caseLevel) {
-            return slots.points() && rounds.seen(level, coolerLevel) == Rounds.MOST - 1
-                    ? cooling
-                    : NONE;
+            return rounds.seen(level, coolerLevel) == Rounds.MOST - 1 ? cooling : NONE;
         }
         if (rounds.seen(level, caseLevel) < 0) {
             return feeds != null && level >= PAIR && level <= supplyLevel ? feeding : NONE;
         }
-        return warm && level <= memoryLevel ? warming : sheltering;
+        return level <= memoryLevel ? warming : sheltering;
     }
 
-    /**
-     * What is known of cooler and fans together, and of case, memory and supply with them, while
-     * all are open; null for nothing.
-     */
-    Couple couple(int level) {
+    @Override
+    public Couple couple(int level) {
         if (slots(level).length == 0) {
             return null;
         }
         if (level > caseLevel) {
             return coolings;
         }
-        int round = rounds.seen(level, caseLevel);
-        if (round < 0) {
+        if (rounds.seen(level, caseLevel) < 0) {
             return rounds.past(level, PAIR) ? feedsOnBoard : feedsBesidePair;
-        }
-        if (!warm) {
-            return shelters[round];
         }
         return level <= memoryLevel ? housings : housings.shelters(kit);
     }
 
-    /**
-     * Reckons with what supplies and memory leave to case and cooler beside the pair that is
-     * decided, for the supplier sets that are alive there.
-     */
-    void besidePair(Unfinished unfinished) {
-        if (!warm) {
-            return;
-        }
+    /** Reckons with what supplies and memory leave to case and cooler, for the sets alive there. */
+    @Override
+    public boolean besidePair(Unfinished unfinished) {
         feeds = feedsKnown.computeIfAbsent(unfinished.pair(), any -> feeds(unfinished));
         fillFeeds(PAIR, feedsBesidePair);
+        return true;
     }
 
-    /** Forgets what is known beside a processor and a card. */
-    void forgetPair() {
+    @Override
+    public void forgetPair() {
         feeds = null;
     }
 
-    /** Takes note of the kit, if that is what is decided at a level. */
-    void pass(int level, Candidate candidate) {
+    /** Takes note of the kit, if that is what is decided. */
+    @Override
+    public void pass(int level, Candidate candidate) {
         if (level == memoryLevel) {
             kit = candidate.index();
         }
     }
 
-    /** Reckons with the board, if that is what was decided at a level. */
-    void board(int level) {
+    @Override
+    public void board(int level) {
         if (level == PAIR && feeds != null) {
             fillFeeds(level + 1, feedsOnBoard);
         }
     }
 
-    /**
-     * Reckons with what a round of reckoning an open slot brought; false when that leaves a slot
-     * without any.
-     */
-    boolean reckon(int level, int open, int round, Unfinished unfinished) {
-        if (!inOrder) {
-            return true;
-        }
+    @Override
+    public boolean reckon(int level, int open, int round, Unfinished unfinished) {
         if (open == caseLevel) {
             return reckonHousing(level, round, unfinished);
         }
         boolean last = open == coolerLevel && round == Rounds.MOST - 1;
-        return !last || !slots.points() || reckonCoolings(level, unfinished);
+        return !last || reckonCoolings(level, unfinished);
     }
 
     private void fillFeeds(int level, Feeds into) {
@@ -380,13 +349,6 @@ final class HousingSlots {
 
     /** Cases and coolers together; what is left of the coolers is known by now. */
     private boolean reckonHousing(int level, int round, Unfinished unfinished) {
-        if (!warm) {
-            long[] cases = slots.domain(level + 1, caseLevel);
-            if (shelter(level, shelters[round], cases, unfinished)) {
-                slots.refresh(level + 1, caseLevel);
-            }
-            return !SlotTable.empty(cases);
-        }
         if (round > 0) {
             long[] left = housings.casesLeft(kit);
             return slots.keep(level + 1, caseLevel, i -> SlotTable.has(left, i));
@@ -430,7 +392,7 @@ final class HousingSlots {
 
     /** Whether some case was taken out. */
     private boolean shelter(int level, Shelters shelters, long[] left, Unfinished unfinished) {
-        for (int i = 0; slots.points() && i < cases.size(); i++) {
+        for (int i = 0; i < cases.size(); i++) {
             if (SlotTable.has(left, i)) {
                 Candidate candidate = cases.candidate(i);
                 caseAlone[i] =

@@ -53,7 +53,7 @@ final class OpenSlots {
     private final boolean[] touched = new boolean[LEVELS];
     private final int[][] related = new int[LEVELS][];
     private final DriveSlots drives;
-    private final HousingSlots housing;
+    private final Housing housing;
     private final long[][] leastSum;
     private final double[][][] netSum;
     private final long[] leastWith;
@@ -103,7 +103,7 @@ final class OpenSlots {
                             .toArray();
             refresh(0, level);
         }
-        housing = new HousingSlots(this, problem, order, rounds);
+        housing = Housing.of(this, problem, order, rounds);
         drives = new DriveSlots(this, problem, order);
     }
 
@@ -318,6 +318,15 @@ final class OpenSlots {
 
     /** Goes from a level to the next by a candidate; false when that leaves a slot without any. */
     boolean push(int level, Candidate candidate) {
+        return push(level, candidate, null);
+    }
+
+    /**
+     * The same where it is known already what is left.
+     *
+     * @param known what {@link #left} told of the next level; null where that is not known
+     */
+    boolean push(int level, Candidate candidate, long[][] known) {
         gained[level + 1] = gained[level] + tables[level].gain(candidate.index());
         drives.pass(level);
         housing.pass(level, candidate);
@@ -329,7 +338,7 @@ final class OpenSlots {
             spent[level + 1][s] = spent[level][s] + candidate.minorBySet()[s];
         }
         for (int open = level + 1; open < LEVELS; open++) {
-            long[] row = pairs.row(candidate, order.get(open));
+            long[] row = known == null ? pairs.row(candidate, order.get(open)) : known[open];
             long[] from = domains[level][open];
             long[] to = domains[level + 1][open];
             if (to == null) {
@@ -524,9 +533,9 @@ final class OpenSlots {
         return housing.tried();
     }
 
-    /** As {@link HousingSlots#besidePair}. */
-    void reckonHousing(Unfinished unfinished) {
-        housing.besidePair(unfinished);
+    /** As {@link Housing#besidePair}. */
+    boolean reckonHousing(Unfinished unfinished) {
+        return housing.besidePair(unfinished);
     }
 
     private boolean reckon(int level, int open, double[] losses, Unfinished unfinished) {

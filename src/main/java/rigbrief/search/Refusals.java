@@ -1,6 +1,7 @@
 package rigbrief.search;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -24,6 +25,7 @@ final class Refusals {
 
     private final Problem problem;
     private final Map<Rule, Map<List<Object>, Row>> known = new IdentityHashMap<>();
+    private final Map<Rule, Map<Slot, int[]>> like = new IdentityHashMap<>();
     private int rows;
 
     Refusals(Problem problem) {
@@ -47,13 +49,44 @@ final class Refusals {
             return i -> !refuses(rule, open.candidate(i), it);
         }
         Row row = row(rule, open, it);
+        int[] like = like(rule, open);
         return i -> {
-            if (!SlotTable.has(row.asked, i)) {
-                row.asked[i >> 6] |= 1L << i;
-                row.refused[i >> 6] |= refuses(rule, open.candidate(i), it) ? 1L << i : 0;
+            int first = like[i];
+            if (!SlotTable.has(row.asked, first)) {
+                row.asked[first >> 6] |= 1L << first;
+                row.refused[first >> 6] |=
+                        refuses(rule, open.candidate(first), it) ? 1L << first : 0;
             }
-            return !SlotTable.has(row.refused, i);
+            return !SlotTable.has(row.refused, first);
         };
+    }
+
+    /** For each candidate of an open slot the first one that the rule can't tell from it. */
+    private int[] like(Rule rule, SlotTable open) {
+        return like.computeIfAbsent(rule, any -> new EnumMap<>(Slot.class))
+                .computeIfAbsent(
+                        open.slot(),
+                        slot -> {
+                            Map<List<Object>, Integer> first = new HashMap<>();
+                            int[] likes = new int[open.size()];
+                            for (int i = 0; i < likes.length; i++) {
+                                int index = i;
+                                likes[i] =
+                                        first.computeIfAbsent(
+                                                asked(rule, open.candidate(i)), any -> index);
+                            }
+                            return likes;
+                        });
+    }
+
+    private List<Object> asked(Rule rule, Candidate candidate) {
+        Part part = candidate.partOrNull();
+        return part == null
+                ? List.of()
+                : List.of(
+                        candidate.pieces(),
+                        problem.assessor().pricing().kept(candidate.slot(), part),
+                        rule.asks(candidate.slot(), part));
     }
 
     private Row row(Rule rule, SlotTable open, Unfinished it) {

@@ -44,9 +44,11 @@ final class Rounds {
             new EnumMap<>(
                     Map.of(
                             Slot.CASE,
-                            List.of(List.of(Slot.BOARD), List.of(Slot.BOARD, Slot.MEMORY)),
+                            List.of(List.of(Slot.BOARD, Slot.MEMORY)),
                             Slot.MEMORY,
-                            List.of(List.of(Slot.BOARD))));
+                            List.of(List.of(Slot.BOARD)),
+                            Slot.COOLER,
+                            List.of(List.of(Slot.CASE, Slot.MEMORY))));
 
     private final int[][] behind = new int[LEVELS][MOST];
     private final boolean[] reckoned = new boolean[LEVELS];

@@ -3,9 +3,9 @@ package rigbrief.search;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
-import java.util.function.IntToDoubleFunction;
 import rigbrief.part.Slot;
 import rigbrief.part.Supply;
+import rigbrief.presolve.Candidate;
 import rigbrief.rule.Reads;
 
 /**
@@ -24,7 +24,6 @@ final class SoundNarrowing {
     private final SoundOutlook sound;
     private final boolean active;
     private final int supply;
-    private final int pcCase;
     private final int cooler;
     private final int fans;
 
@@ -35,17 +34,8 @@ final class SoundNarrowing {
                 objective.perPoint() == 0
                         && problem.assessor().brief().noise().mustDba().isPresent();
         this.supply = order.indexOf(Slot.SUPPLY);
-        this.pcCase = order.indexOf(Slot.CASE);
         this.cooler = order.indexOf(Slot.COOLER);
         this.fans = order.indexOf(Slot.FANS);
-    }
-
-    /**
-     * What hearing every case beside a pair is worth in coolers tried: most are passed over for a
-     * stronger and quieter one, and what is heard once is remembered.
-     */
-    long triesBesidePair() {
-        return active ? (long) slots.table(pcCase).size() * slots.table(cooler).size() / 64 : 0;
     }
 
     /** Looks at what a level's slot leaves of the others; false when that is nothing. */
@@ -53,58 +43,35 @@ final class SoundNarrowing {
         if (!active || level >= supply) {
             return true;
         }
-        double quietest = quietestSupply(level, it);
+        double quietest =
+                sound.quietestSupplyDba(it, slots.table(supply), slots.domain(level + 1, supply));
         return keepShelter(level, it, quietest)
                 && keepSupplies(level, it)
                 && (!allHeard(it) || keepInFull(level, it));
     }
 
-    /** The least sound of a supply that is left, at its own place, in dB(A). */
-    private double quietestSupply(int level, Unfinished it) {
-        SlotTable table = slots.table(supply);
-        double least = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < table.size(); i++) {
-            if (slots.has(level + 1, supply, i)) {
-                least = Math.min(least, sound.supplyDba(it.pair(), supply(table, i)));
-            }
-        }
-        return least;
-    }
-
     private boolean keepShelter(int level, Unfinished it, double supplyDba) {
         if (!it.has(Slot.CASE)) {
-            SlotTable cases = slots.table(pcCase);
-            return keep(
-                    level,
-                    pcCase,
-                    i -> sound.leastLevelInCase(it, cases.candidate(i)),
-                    it,
-                    supplyDba);
+            return true; // LeastHousing knows what cases there are.
         }
         if (!it.has(Slot.COOLER)) {
             SlotTable coolers = slots.table(cooler);
-            return keep(
-                    level,
+            double tooLoud = sound.tooLoudEnergy(it, supplyDba);
+            return slots.keep(
+                    level + 1,
                     cooler,
-                    i -> sound.levelWithCooler(it, coolers.candidate(i)),
-                    it,
-                    supplyDba);
+                    i -> sound.does(it, coolers.candidate(i), false, supplyDba, tooLoud));
+        }
+        if (it.has(Slot.FANS)) {
+            return true;
         }
         SlotTable all = slots.table(fans);
-        return it.has(Slot.FANS)
-                || keep(level, fans, i -> sound.levelWithFans(it, all.candidate(i)), it, supplyDba);
-    }
-
-    private boolean keep(
-            int level, int open, IntToDoubleFunction fansDba, Unfinished it, double supplyDba) {
+        Candidate chosen = it.choices()[Slot.COOLER.ordinal()];
+        double tooLoud = sound.tooLoudEnergy(it, supplyDba);
         return slots.keep(
                 level + 1,
-                open,
-                i -> {
-                    double dba = fansDba.applyAsDouble(i);
-                    return dba != Double.POSITIVE_INFINITY
-                            && !sound.tooLoud(sound.atSeat(it, dba, supplyDba));
-                });
+                fans,
+                i -> sound.fansDo(it, chosen, all.candidate(i), supplyDba, tooLoud));
     }
 
     private boolean keepSupplies(int level, Unfinished it) {

@@ -14,6 +14,7 @@ import rigbrief.assess.CoolersInCase;
 import rigbrief.assess.Foresight;
 import rigbrief.brief.Brief;
 import rigbrief.build.Build;
+import rigbrief.model.noise.SoundSum;
 import rigbrief.part.Cooler;
 import rigbrief.part.CoolerType;
 import rigbrief.part.Drive;
@@ -32,6 +33,9 @@ import rigbrief.presolve.Candidate;
  */
 final class SoundOutlook {
     private static final double CLOSE_DBA = 1e-6;
+
+    /** Fans in cases to remember; what is forgotten is reckoned again when it is asked for. */
+    private static final int MOST_AIRS = 50_000;
 
     /** Stands for no row: any cooler goes. */
     private static final long[] ANY = {};
@@ -75,6 +79,7 @@ final class SoundOutlook {
     private final double mostDampingDb;
     private final double leastDriveDba;
     private final Map<AirKey, CaseAirs> airs = new HashMap<>();
+    private final Map<FansKey, CaseAirs> airsWith = new HashMap<>();
     private final Map<List<Object>, Integer> likeCases = new HashMap<>();
     private final Map<List<Object>, Integer> likeCoolers = new HashMap<>();
     private final int[] likeCase;
@@ -138,6 +143,11 @@ final class SoundOutlook {
                 .toArray();
     }
 
+    /** Number of the first fans that air can't tell from some others. */
+    int likeFans(int index) {
+        return likeFans[index];
+    }
+
     double mostDampingDb() {
         return mostDampingDb;
     }
@@ -188,8 +198,20 @@ final class SoundOutlook {
                 processor,
                 any -> {
                     boolean[] enough = new boolean[coolers.size()];
-                    for (int i = 0; i < enough.length; i++) {
-                        enough[i] = coolEnough(processor, coolers.get(i));
+                    int low = 0;
+                    int high = coolersByStrength.size();
+                    while (low < high) {
+                        int middle = (low + high) >>> 1;
+                        Candidate cooler = coolersByStrength.get(middle);
+                        if (cooler.none() || coolEnough(processor, cooler(cooler))) {
+                            low = middle + 1;
+                        } else {
+                            high = middle;
+                        }
+                    }
+                    for (Candidate cooler : coolersByStrength.subList(0, low)) {
+                        enough[cooler.index()] =
+                                !cooler.none() || coolEnough(processor, cooler(cooler));
                     }
                     return enough;
                 });
@@ -590,6 +612,132 @@ final class SoundOutlook {
                 : known;
     }
 
+    /** The least sound of a supply that is left, at its own place beside a pair, in dB(A). */
+    double quietestSupplyDba(Unfinished it, SlotTable supplies, long[] left) {
+        if (it.has(Slot.SUPPLY)) {
+            return supplyDba(it.pair(), (Supply) it.part(Slot.SUPPLY));
+        }
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < supplies.size(); i++) {
+            if (SlotTable.has(left, i)) {
+                Supply supply = (Supply) supplies.candidate(i).partOrNull();
+                least = Math.min(least, supplyDba(it.pair(), supply));
+            }
+        }
+        return least;
+    }
+
+    /** Whether a level of fans in what is decided is cool and quiet enough beside a supply. */
+    boolean does(Unfinished it, double levelDba, double supplyDba) {
+        return levelDba != Double.POSITIVE_INFINITY && !tooLoud(atSeat(it, levelDba, supplyDba));
+    }
+
+    /**
+     * Sound energy in the case that is decided from which on it is too loud; plus infinity where
+     * nothing is.
+     */
+    double tooLoudEnergy(Unfinished it, double supplyDba) {
+        Candidate[] some = worthATry(it, it.choices()[Slot.CASE.ordinal()]);
+        if (some.length == 0) {
+            return 0;
+        }
+        CoolersInCase any = inCase(levels(it), it, some[0], null).coolers;
+        double low = 0;
+        double high = 150;
+        if (does(it, any.levelDba(SoundSum.energy(high)), supplyDba)) {
+            return Double.POSITIVE_INFINITY;
+        }
+        while (high - low > CLOSE_DBA) {
+            double middle = (low + high) / 2;
+            boolean quiet = does(it, any.levelDba(SoundSum.energy(middle)), supplyDba);
+            low = quiet ? middle : low;
+            high = quiet ? high : middle;
+        }
+        return SoundSum.energy(high);
+    }
+
+    /**
+     * Whether a cooler is cool and quiet enough in the case that is decided, beside the quietest
+     * supply; no more is reckoned than it takes to tell.
+     *
+     * @param bare whether no fans are added to those of the case
+     * @param tooLoudEnergy as {@link #tooLoudEnergy} has it
+     */
+    boolean does(
+            Unfinished it, Candidate cooler, boolean bare, double supplyDba, double tooLoudEnergy) {
+        Levels levels = levels(it);
+        int pcCase = likeCase[it.choices()[Slot.CASE.ordinal()].index()];
+        double[] known = levels.in(bare ? levels.bare : levels.withCooler, pcCase);
+        int k = likeCooler[cooler.index()];
+        if (Double.isNaN(known[k])) {
+            InLastCase kind = inCase(levels, it, cooler, bare ? noFans : null);
+            if (!does(it, kind.knownLevel(cooler(cooler)), supplyDba)) {
+                return false;
+            }
+            double energy = kind.coolers.leastEnergy(cooler(cooler), tooLoudEnergy);
+            double level = kind.coolers.levelDba(energy);
+            kind.add(cooler(cooler), level);
+            if (energy == tooLoudEnergy && energy != Double.POSITIVE_INFINITY) {
+                return false; // It is only known to be no quieter.
+            }
+            known[k] = level;
+        }
+        return does(it, known[k], supplyDba);
+    }
+
+    /** Whether a cooler is cool and quiet enough in the case that is decided, with some fans. */
+    boolean fansDo(
+            Unfinished it,
+            Candidate cooler,
+            Candidate fans,
+            double supplyDba,
+            double tooLoudEnergy) {
+        CoolersInCase with =
+                foresight.coolers(
+                        outlook.bounds(it, it.pair()),
+                        (Processor) it.part(Slot.PROCESSOR),
+                        (Graphics) it.part(Slot.GRAPHICS),
+                        (PcCase) it.part(Slot.CASE),
+                        airs(it, cooler, fans),
+                        !fans.none());
+        double energy = with.leastEnergy(cooler(cooler), tooLoudEnergy);
+        boolean known = energy != tooLoudEnergy || energy == Double.POSITIVE_INFINITY;
+        return known && does(it, with.levelDba(energy), supplyDba);
+    }
+
+    /** What some fans do in the case that is decided, beside a radiator of one size or none. */
+    private CaseAirs airs(Unfinished it, Candidate cooler, Candidate fans) {
+        if (airsWith.size() > MOST_AIRS) {
+            airsWith.clear();
+        }
+        Candidate pcCase = it.choices()[Slot.CASE.ordinal()];
+        return airsWith.computeIfAbsent(
+                new FansKey(likeCase[pcCase.index()], airKind(cooler), likeFans[fans.index()]),
+                any -> {
+                    Build build = build(it, cooler, false);
+                    List<Assessment> one =
+                            fans.none()
+                                    ? List.of()
+                                    : List.of(problem.assessor().assess(with(build, fans)));
+                    return new CaseAirs(problem.assessor().assess(build), one);
+                });
+    }
+
+    /** Whether any cooler is cool and quiet enough in the case that is decided. */
+    boolean someCoolerDoes(Unfinished it, double supplyDba, double tooLoudEnergy) {
+        Candidate pcCase = it.choices()[Slot.CASE.ordinal()];
+        double best = levels(it).best()[pcCase.index()];
+        if (!Double.isNaN(best)) {
+            return does(it, best, supplyDba);
+        }
+        for (Candidate cooler : worthATry(it, pcCase)) {
+            if (does(it, cooler, false, supplyDba, tooLoudEnergy)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** Coolers of one kind in the case that was last asked for, and levels with some of them. */
     private static final class InLastCase {
         private final CoolersInCase coolers;
@@ -825,6 +973,8 @@ final class SoundOutlook {
                 List.of(it.type(), airKind(candidate), it.resistanceKw(), it.maxDba()),
                 any -> candidate.index());
     }
+
+    private record FansKey(int pcCase, int airKind, int fans) {}
 
     private record AirKey(int pcCase, int airKind) {}
 

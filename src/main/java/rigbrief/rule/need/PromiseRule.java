@@ -8,6 +8,10 @@ import java.util.Set;
 import rigbrief.assess.Assessment;
 import rigbrief.assess.Prediction;
 import rigbrief.assess.Promise;
+import rigbrief.part.Board;
+import rigbrief.part.Drive;
+import rigbrief.part.Memory;
+import rigbrief.part.Part;
 import rigbrief.part.Slot;
 import rigbrief.quantity.Unit;
 import rigbrief.rule.Finding;
@@ -50,6 +54,19 @@ public final class PromiseRule implements Rule {
     @Override
     public Set<Slot> reads() {
         return READS;
+    }
+
+    /** As {@link rigbrief.assess.SpeedModel.Rig} has it. */
+    @Override
+    public Object asks(Slot slot, Part part) {
+        if (part instanceof Board board) {
+            return board.memoryMaxMts();
+        } else if (part instanceof Memory memory) {
+            return List.of(memory.type(), memory.mts(), memory.modules(), memory.kitGb());
+        } else if (part instanceof Drive drive) {
+            return List.of(drive.readMbs(), drive.writeMbs());
+        }
+        return part.id();
     }
 
     @Override
