@@ -659,6 +659,10 @@ public final class Certifier {
             }
             if (looks >= 3) {
                 slots.reckonLosses(unfinished);
+                if (beaten(bound(PAIR))) {
+                    return Bounder.IMPOSSIBLE;
+                }
+                slots.reckonDrives(unfinished);
             }
             if (looks == LOOKS) {
                 if (beaten(bound(PAIR)) || !slots.reckonHousing(unfinished)) {

@@ -2,6 +2,8 @@ package rigbrief.search;
 
 import java.nio.LongBuffer;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
 import java.util.Map;
 import rigbrief.part.Drive;
 import rigbrief.part.Slot;
@@ -20,6 +22,9 @@ final class DrivePairs extends Couple {
     }
 
     static final PlacesLoss NO_LOSS = (first, second) -> 0;
+
+    /** Stands for no row: any second drive goes. */
+    private static final long[] ANY = {};
 
     /** Second drives in an M.2 place and others. */
     private static final int SORTS = 2;
@@ -63,24 +68,35 @@ final class DrivePairs extends Couple {
         return most - worth[w] * firsts.candidate(first).minorBySet()[set];
     }
 
-    /** Counts a first drive, as {@link #count} would. */
-    private void take(int first) {
-        long[] minor = firsts.candidate(first).minorBySet();
-        for (int i = SORTS * first; i < SORTS * (first + 1); i++) {
-            if (best[i] == null) {
-                continue;
+    /** Counts all first drives that are left, as {@link #count} would each. */
+    private void count(Bounder.AliveSets alive, long[] firstLeft, List<Best> seconds) {
+        for (int k = 0; k < alive.count() && !seconds.isEmpty(); k++) {
+            int s = alive.get(k);
+            long below = Long.MAX_VALUE;
+            for (Best best : seconds) {
+                below = Math.min(below, best.minor[s]);
             }
-            long[] minorOf = best[i].minor;
-            for (int s = 0; s < least.length; s++) {
-                least[s] = Math.min(least[s], minor[s] + minorOf[s]);
+            for (int i : firsts.byPrice(s)) {
+                if (SlotTable.has(firstLeft, i)) {
+                    // In the order of price: none behind can be better.
+                    if (firsts.candidate(i).minorBySet()[s] + below >= least[s]) {
+                        break;
+                    }
+                    least[s] = Math.min(least[s], leastWith(i, s));
+                }
             }
             for (int w = 0; w < worth.length; w++) {
-                double[] netOf = best[i].net[w];
-                double[] most = net[w];
-                for (int s = 0; s < most.length; s++) {
-                    double with = gain[i] + netOf[s] - worth[w] * minor[s];
-                    if (with > most[s]) {
-                        most[s] = with;
+                double above = Double.NEGATIVE_INFINITY;
+                for (Best best : seconds) {
+                    above = Math.max(above, best.net[w][s]);
+                }
+                for (int i : firsts.byNet(w, s)) {
+                    if (SlotTable.has(firstLeft, i)) {
+                        double price = worth[w] * firsts.candidate(i).minorBySet()[s];
+                        if (firsts.openGain(i) - price + above <= net[w][s]) {
+                            break;
+                        }
+                        net[w][s] = Math.max(net[w][s], netWith(i, w, s));
                     }
                 }
             }
@@ -117,40 +133,67 @@ final class DrivePairs extends Couple {
         /**
          * The bounds.
          *
+         * @param alive supplier sets to look at; of the others nothing is known
          * @param firstLeft what is left of the first drive's slot
          * @param secondLeft what is left of the second drive's slot
-         * @param firstGain points of each first drive while its slot is open
+         * @param firstLosses what each first drive is known to lose, by index; null for nothing
          * @param places what two drives lose together in places
          * @param beside second drives that find a place beside each first one; null for all
          */
         DrivePairs of(
+                Bounder.AliveSets alive,
                 long[] firstLeft,
                 long[] secondLeft,
-                double[] firstGain,
+                double[] firstLosses,
                 PlacesLoss places,
                 DriveRoom.Beside beside) {
             DrivePairs all = new DrivePairs(firsts, worth, sets);
             clear(all.least, all.net);
             Map<LongBuffer, Best> known = new HashMap<>();
+            // Rows are shared by like drives, so that the same array means the same second drives.
+            Map<long[], Map<long[], Best[]>> groups = new IdentityHashMap<>();
             for (int i = 0; i < firsts.size(); i++) {
                 if (SlotTable.has(firstLeft, i)) {
                     long[] row = pairs.row(firsts.candidate(i), Slot.SECOND_DRIVE);
                     long[] place = beside == null ? null : beside.of(i);
+                    Best[] best =
+                            groups.computeIfAbsent(
+                                            row == null ? ANY : row,
+                                            any -> new IdentityHashMap<>())
+                                    .computeIfAbsent(
+                                            place == null ? ANY : place,
+                                            any -> best(alive, secondLeft, row, place, known));
                     boolean m2 = inM2(firsts.candidate(i));
+                    double gain =
+                            firstLosses == null
+                                    ? firsts.openGain(i)
+                                    : firsts.gain(i) + firstLosses[i];
                     for (int sort = 0; sort < SORTS; sort++) {
-                        boolean secondM2 = sort > 0;
-                        long[] going = going(secondLeft, row, place, secondM2);
-                        if (!SlotTable.empty(going)) {
-                            int at = SORTS * i + sort;
-                            all.gain[at] = firstGain[i] + places.of(m2, secondM2);
-                            all.best[at] =
-                                    known.computeIfAbsent(LongBuffer.wrap(going), this::best);
-                        }
+                        all.best[SORTS * i + sort] = best[sort];
+                        all.gain[SORTS * i + sort] = gain + places.of(m2, sort > 0);
                     }
-                    all.take(i);
                 }
             }
+            all.count(alive, firstLeft, List.copyOf(known.values()));
             return all;
+        }
+
+        /** The best second drives of each sort; null where none of a sort goes. */
+        private Best[] best(
+                Bounder.AliveSets alive,
+                long[] left,
+                long[] row,
+                long[] place,
+                Map<LongBuffer, Best> known) {
+            Best[] best = new Best[SORTS];
+            for (int sort = 0; sort < SORTS; sort++) {
+                long[] going = going(left, row, place, sort > 0);
+                if (!SlotTable.empty(going)) {
+                    best[sort] = known.computeIfAbsent(
+                                    LongBuffer.wrap(going), some -> best(alive, some.array()));
+                }
+            }
+            return best;
         }
 
         /** The second drives of one sort that go with a first one and find a place beside it. */
@@ -164,10 +207,10 @@ final class DrivePairs extends Couple {
             return going;
         }
 
-        private Best best(LongBuffer going) {
-            long[] some = going.array();
+        private Best best(Bounder.AliveSets alive, long[] some) {
             Best best = new Best(new long[sets], new double[worth.length][sets]);
-            for (int s = 0; s < sets; s++) {
+            for (int k = 0; k < alive.count(); k++) {
+                int s = alive.get(k);
                 best.minor[s] = seconds.leastMinor(some, s);
                 for (int w = 0; w < worth.length; w++) {
                     best.net[w][s] = seconds.mostNet(some, s, w);

@@ -27,6 +27,7 @@ final class DriveSlots {
     private final SlotTable firsts;
     private final DrivePairs.Bounds driveBounds;
     private final DriveRoom driveRoom;
+    private final Bounder.AliveSets all;
     private final DrivePairs[] drives;
     private final Map<Outlook.Pair, Map<DrivesKey, DrivePairs>> drivesKnown =
             new IdentityHashMap<>();
@@ -43,6 +44,7 @@ final class DriveSlots {
         this.driveRoom = new DriveRoom(problem, firsts, seconds);
         this.driveBounds =
                 new DrivePairs.Bounds(firsts, seconds, slots.pairs(), slots.worth(), slots.sets());
+        this.all = new Bounder.AliveSets(slots.sets()).fill();
         this.drives = new DrivePairs[order.size() + 1];
         Arrays.fill(drives, drives(0, DrivePairs.NO_LOSS, null));
     }
@@ -146,6 +148,11 @@ final class DriveSlots {
         return LongBuffer.wrap(slots.domain(level, slot).clone());
     }
 
+    /** Whether what drives lose depends on processor and card. */
+    private boolean byPair() {
+        return slots.points() && outlook.drivesMatter();
+    }
+
     /** What is known of both drives beside a pair. */
     private Map<DrivesKey, DrivePairs> drivesKnown(Unfinished unfinished) {
         if (drivesKnown.size() > MOST_KNOWN) {
@@ -157,15 +164,11 @@ final class DriveSlots {
     }
 
     private DrivePairs drives(int level, DrivePairs.PlacesLoss places, DriveRoom.Beside beside) {
-        double[] beyond = slots.besidePair(firstDrive);
-        double[] gain = new double[firsts.size()];
-        for (int i = 0; i < gain.length; i++) {
-            gain[i] = beyond == null ? firsts.openGain(i) : firsts.gain(i) + beyond[i];
-        }
         return driveBounds.of(
+                byPair() && level >= OpenSlots.PAIR ? slots.kept(OpenSlots.PAIR) : all,
                 slots.domain(level, firstDrive),
                 slots.domain(level, secondDrive),
-                gain,
+                slots.besidePair(firstDrive),
                 places,
                 beside);
     }

@@ -14,7 +14,7 @@ final class Effort {
      * What each look at a pair counts for each thousand candidates, by how close it is; what the
      * last one tries counts by itself.
      */
-    private static final double[] LOOK = {0, 0, 1, 2, 4};
+    private static final double[] LOOK = {0, 0, 0.1, 0.3, 1};
 
     private static final int CANDIDATES = 1_000;
 
@@ -36,6 +36,7 @@ final class Effort {
     private long worked;
     private long tries;
     private long triesLeft;
+    private double looked;
     private boolean stopped;
 
     /**
@@ -88,7 +89,9 @@ final class Effort {
     /** Counts a look at a pair. */
     void look(int closeness) {
         if (counted) {
-            add(Math.round(LOOK[closeness] * thousands));
+            looked += LOOK[closeness] * thousands;
+            add((long) looked);
+            looked -= (long) looked;
         } else if (closeness == LOOK.length - 1) {
             work(LAST_LOOK);
         }

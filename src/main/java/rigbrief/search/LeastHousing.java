@@ -193,7 +193,7 @@ final class LeastHousing extends KeptCouple implements Housing {
             }
         }
         boolean out = false;
-        for (int c : sets.count() == 0 ? NONE : cases.order(sets.get(0), true)) {
+        for (int c : sets.count() == 0 ? NONE : cases.byPrice(sets.get(0))) {
             passedOver++;
             if (SlotTable.has(left, c) && cheaper(sets, c, best)) {
                 unfinished.decide(cases.candidate(c));

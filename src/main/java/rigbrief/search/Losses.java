@@ -40,6 +40,7 @@ final class Losses {
     private final double energyWeight;
     private final double roomWeight;
     private final Map<Slot, double[]> watts = new EnumMap<>(Slot.class);
+    private DriveRates driveRates;
 
     Losses(Problem problem, Foresight foresight, Outlook outlook) {
         this.problem = problem;
@@ -214,16 +215,17 @@ final class Losses {
         }
         List<Prediction> fastHigh = foresight.atMemory(processor, card, outlook.fastest(), true);
         List<Prediction> fastLow = foresight.atMemory(processor, card, outlook.fastest(), false);
-        Map<List<Integer>, Double> known = new HashMap<>();
+        if (driveRates == null) {
+            driveRates = new DriveRates(problem.candidates().of(Slot.DRIVE));
+        }
+        double[] loss =
+                driveRates.fastest().stream()
+                        .mapToDouble(drive -> drive(processor, card, drive, fastHigh, fastLow))
+                        .toArray();
         return each(
                 Slot.DRIVE,
-                candidate -> {
-                    Drive drive = (Drive) candidate.partOrNull();
-                    return watts(candidate)
-                            + known.computeIfAbsent(
-                                    List.of(drive.readMbs(), drive.writeMbs()),
-                                    any -> drive(processor, card, drive, fastHigh, fastLow));
-                });
+                candidate ->
+                        watts(candidate) + loss[driveRates.classOf(candidate.index())]);
     }
 
     private double drive(

@@ -25,9 +25,9 @@ final class OpenSlots {
      */
     private static final long MOST_SUPPORTED = 5_000_000;
 
-    /** Slots that lose points beside a processor and a card. */
+    /** Slots that lose points beside a processor and a card, but for drives. */
     private static final List<Slot> LOSING =
-            List.of(Slot.SUPPLY, Slot.BOARD, Slot.CASE, Slot.MEMORY, Slot.DRIVE);
+            List.of(Slot.SUPPLY, Slot.BOARD, Slot.CASE, Slot.MEMORY);
 
     /** Processor and card, which are decided in one go. */
     static final int PAIR = 2;
@@ -491,6 +491,7 @@ final class OpenSlots {
         for (Slot slot : LOSING) {
             besidePair[levelOf(slot)] = null;
         }
+        besidePair[levelOf(Slot.DRIVE)] = null;
         drives.forgetPair();
         housing.forgetPair();
     }
@@ -501,13 +502,25 @@ final class OpenSlots {
             return;
         }
         for (Slot slot : LOSING) {
-            int open = levelOf(slot);
-            besidePair[open] = outlook.lossesBesidePair(slot, unfinished);
-            refresh(PAIR, open);
+            reckonLosses(slot, unfinished);
         }
+    }
+
+    /** The same of drives, which takes longest. */
+    void reckonDrives(Unfinished unfinished) {
+        if (objective.perPoint() == 0) {
+            return;
+        }
+        reckonLosses(Slot.DRIVE, unfinished);
         if (outlook.drivesMatter() && drives.couple(PAIR) != null) {
             drives.know(PAIR, unfinished);
         }
+    }
+
+    private void reckonLosses(Slot slot, Unfinished unfinished) {
+        int open = levelOf(slot);
+        besidePair[open] = outlook.lossesBesidePair(slot, unfinished);
+        refresh(PAIR, open);
     }
 
     /**

@@ -197,24 +197,11 @@ final class Outlook {
         return new Foresight(
                 problem.assessor(),
                 rates,
-                withSpeed(any, read, write),
-                withSpeed(any, slowRead, slowWrite),
+                DriveRates.withRates(any, read, write),
+                DriveRates.withRates(any, slowRead, slowWrite),
                 problem.candidates().of(Slot.SUPPLY).stream()
                         .map(candidate -> (Supply) candidate.partOrNull())
                         .toList());
-    }
-
-    private static Drive withSpeed(Drive drive, int readMbs, int writeMbs) {
-        return new Drive(
-                drive.listing(),
-                drive.form(),
-                drive.bus(),
-                drive.capacityGb(),
-                readMbs,
-                writeMbs,
-                drive.enduranceTbw(),
-                drive.cache(),
-                drive.dba());
     }
 
     private double unknownPoints() {

@@ -111,12 +111,14 @@ final class SlotTable {
         return bits;
     }
 
-    /**
-     * Candidate indices in the order to try them: cheapest first, or most net gain first at the
-     * first worth.
-     */
-    int[] order(int set, boolean cheapest) {
-        return cheapest ? byPrice[set] : byNet[0][set];
+    /** Candidate indices, the cheapest in a supplier set first. */
+    int[] byPrice(int set) {
+        return byPrice[set];
+    }
+
+    /** Candidate indices, most net gain at a worth in a supplier set first. */
+    int[] byNet(int w, int set) {
+        return byNet[w][set];
     }
 
     /** The least price within a supplier set, or {@code Long.MAX_VALUE} for an empty domain. */
