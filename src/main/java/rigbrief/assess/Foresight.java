@@ -237,12 +237,55 @@ public final class Foresight {
                 .predictions(new Rig(processor, graphics, most, (int) PLENTY_GB, fastest));
     }
 
-    /** The same for a processor and whatever draws such a picture. */
-    public List<Prediction> best(Processor processor, MachineRates.Picture picture) {
+    private List<Prediction> at(
+            Processor processor, MachineRates.Picture picture, boolean quickest, Drive drive) {
         List<Integer> reachable = reachable(processor);
-        int most = reachable.get(reachable.size() - 1);
-        Rig rig = new Rig(processor, null, most, (int) PLENTY_GB, fastest);
+        int mts = reachable.get(quickest ? reachable.size() - 1 : 0);
+        Rig rig = new Rig(processor, null, mts, (int) PLENTY_GB, drive);
         return assessor.speed().predictions(MachineRates.of(rig).with(picture));
+    }
+
+    /**
+     * The bounds for a processor and any of some cards.
+     *
+     * <p>A card is busy for the least share of the time where it is quickest and the processor
+     * slowest, and the other way round; the heaviest workload draws no less than any other one.
+     *
+     * @param ideal as good as the best of them in everything
+     * @param worst as bad as the worst
+     * @param boardPowerW least board power of any, in W
+     */
+    public Pair pair(
+            Processor processor,
+            MachineRates.Picture ideal,
+            MachineRates.Picture worst,
+            double boardPowerW) {
+        List<Prediction> best = at(processor, ideal, true, fastest);
+        List<Prediction> processorLeast = at(processor, worst, true, slowest);
+        List<Prediction> cardLeast = at(processor, ideal, false, slowest);
+        double sustained = processor.sustainedPowerW();
+        double processorIdleW = TypicalDraw.processorIdleW(sustained);
+        double cardIdleW = TypicalDraw.cardIdleW(boardPowerW);
+        double busyW = 0;
+        for (int i = 0; i < best.size(); i++) {
+            busyW =
+                    Math.max(
+                            busyW,
+                            processorLeast.get(i).processorUse() * sustained
+                                    + cardLeast.get(i).graphicsUse() * boardPowerW);
+        }
+        if (best.isEmpty()) {
+            busyW =
+                    PowerModel.OFFICE_PROCESSOR_USE * sustained
+                            + PowerModel.OFFICE_GRAPHICS_USE * boardPowerW;
+        }
+        // Of what a part draws when busy some is drawn at rest too, of a stronger card less of it.
+        double overIdle = Math.min(overIdle(processorIdleW, sustained), overIdle(cardIdleW, boardPowerW));
+        double idleW = processorIdleW + cardIdleW + leastOthersIdleW;
+        double loadW = processorIdleW + cardIdleW + overIdle * busyW + leastOthersW;
+        double sustainedW = sustained + boardPowerW + leastOthersW;
+        return new Pair(
+                best, 0, 0, sustainedW, loadW, idleW, leastKwh(sustainedW, loadW, idleW));
     }
 
     /** The bounds for a processor and a card, null for none. */
@@ -276,6 +319,10 @@ public final class Foresight {
                 loadW,
                 idleW,
                 leastKwh(sustainedW, loadW, idleW));
+    }
+
+    private static double overIdle(double idleW, double fullW) {
+        return fullW > 0 ? 1 - idleW / fullW : 0;
     }
 
     /** Rates a processor can see, lowest first, each also halved for a single module. */

@@ -72,6 +72,18 @@ public record MachineRates(
                     Math.min(overflowTimes, other.overflowTimes));
         }
 
+        /** The worse of two in everything. */
+        public Picture atMost(Picture other) {
+            return new Picture(
+                    Math.min(tflops, other.tflops),
+                    Math.min(bandwidthGbs, other.bandwidthGbs),
+                    Math.min(rayRate, other.rayRate),
+                    Math.min(vramGb, other.vramGb),
+                    upscales && other.upscales,
+                    Math.max(linkS, other.linkS),
+                    Math.max(overflowTimes, other.overflowTimes));
+        }
+
         /** The same with arithmetic and rays at another pace. */
         public Picture paced(double factor) {
             return new Picture(

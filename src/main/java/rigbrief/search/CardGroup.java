@@ -25,6 +25,8 @@ final class CardGroup {
     private final long[] minor;
     private final double[][] net;
     private final Picture ideal;
+    private final Picture worst;
+    private final double boardPowerW;
     private final boolean none;
     private CardGroup[] halves;
 
@@ -51,10 +53,17 @@ final class CardGroup {
         }
         boolean empty = false;
         Picture best = null;
+        Picture least = null;
+        double watts = Double.MAX_VALUE;
         for (int i : members) {
             Candidate card = cards.candidate(i);
             empty |= card.none();
-            best = card.none() ? best : better(best, picture(i));
+            if (!card.none()) {
+                Picture own = picture(i);
+                best = best == null ? own : best.atLeast(own);
+                least = least == null ? own : least.atMost(own);
+                watts = Math.min(watts, ((Graphics) card.partOrNull()).boardPowerW());
+            }
             for (int s = 0; s < sets; s++) {
                 long price = card.minorBySet()[s];
                 minor[s] = Math.min(minor[s], price);
@@ -65,14 +74,12 @@ final class CardGroup {
         }
         this.none = empty;
         this.ideal = best;
+        this.worst = least;
+        this.boardPowerW = watts;
     }
 
     private Picture picture(int index) {
         return Picture.of((Graphics) cards.candidate(index).partOrNull());
-    }
-
-    private static Picture better(Picture one, Picture other) {
-        return one == null ? other : one.atLeast(other);
     }
 
     /** Number of cards, no card counting as one. */
@@ -108,6 +115,16 @@ final class CardGroup {
     /** As fast in everything as the fastest of them; null where there is no card among them. */
     Picture ideal() {
         return ideal;
+    }
+
+    /** As slow in everything as the slowest of them; null where there is no card among them. */
+    Picture worst() {
+        return worst;
+    }
+
+    /** Least board power of any of them, in W. */
+    double boardPowerW() {
+        return boardPowerW;
     }
 
     /** Two smaller groups. */

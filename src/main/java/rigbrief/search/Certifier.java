@@ -42,6 +42,9 @@ public final class Certifier {
     /** How often a pair is looked at, each time closer, before it is explored. */
     private static final int LOOKS = 4;
 
+    /** Pairs of which it is remembered what they leave of the other slots. */
+    private static final int MOST_NARROWED = 2_000;
+
     /** How often, and with how much effort, to go straight for a first build. */
     private static final int PLUNGES = 4;
 
@@ -500,11 +503,14 @@ public final class Certifier {
         forgetPair();
         unfinished.decide(processor);
         OpenSlots.BesideProcessor others = beside[processor.index()];
-        double reach = outlook.reach((Processor) processor.partOrNull(), cards);
-        unfinished.reach(Math.max(0, reach));
-        fixedBeside = bounder.fixed(unfinished, outlook.coupledPoints(unfinished), others.gained());
-        unfinished.undo(Slot.PROCESSOR);
-        if (reach < 0) {
+        Outlook.Pair group = outlook.pair((Processor) processor.partOrNull(), cards);
+        if (group != null) {
+            unfinished.pair(group);
+            fixedBeside =
+                    bounder.fixed(unfinished, outlook.coupledPoints(unfinished), others.gained());
+        }
+        leave();
+        if (group == null) {
             return Bounder.IMPOSSIBLE;
         }
         return bounder.bound(
@@ -648,6 +654,9 @@ public final class Certifier {
                 if (!slots.support(PAIR)) {
                     return Bounder.IMPOSSIBLE;
                 }
+                if (narrowed.size() >= MOST_NARROWED) {
+                    narrowed.clear(); // What is forgotten is narrowed again.
+                }
                 narrowed.put(pair, slots.left(PAIR));
             } else {
                 return Bounder.IMPOSSIBLE;
@@ -686,7 +695,7 @@ public final class Certifier {
         unfinished.decide(processor);
         if (!entered) {
             long[][] known = narrowedByProcessor.get(processor);
-            rootStands = slots.push(0, processor, known) && !beaten(bound(1));
+            rootStands = slots.pushProcessor(processor, known) && !beaten(bound(1));
         }
         return rootStands;
     }

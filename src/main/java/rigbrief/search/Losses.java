@@ -40,6 +40,7 @@ final class Losses {
     private final double energyWeight;
     private final double roomWeight;
     private final Map<Slot, double[]> watts = new EnumMap<>(Slot.class);
+    private final Map<Object, double[]> boards = new HashMap<>();
     private DriveRates driveRates;
 
     Losses(Problem problem, Foresight foresight, Outlook outlook) {
@@ -57,7 +58,6 @@ final class Losses {
     double[] besidePair(Slot slot, Processor processor, Graphics card, Outlook.Pair pair) {
         return switch (slot) {
             case SUPPLY -> supplies(pair);
-            case BOARD -> boards(processor);
             case CASE -> cases(card, pair);
             case MEMORY -> memories(processor, card, pair);
             case DRIVE -> drives(processor, card);
@@ -144,19 +144,20 @@ final class Losses {
                 });
     }
 
-    /** A board's share of the room for memory, drives and other processors. */
-    private double[] boards(Processor processor) {
-        if (roomWeight == 0) {
-            return new double[problem.candidates().of(Slot.BOARD).size()];
-        }
-        return each(
-                Slot.BOARD,
-                candidate -> {
-                    Board board = (Board) candidate.partOrNull();
-                    return roomWeight
-                            * (outlook.room().boardRoom(processor, board)
-                                    - RoomOutlook.BOARD_ROOM_PARTS);
-                });
+    /** A board's share of the room for memory, drives and other processors, by index. */
+    double[] boards(Processor processor) {
+        // What room a board leaves asks no more of a processor.
+        return boards.computeIfAbsent(
+                processor.family(),
+                any ->
+                        each(
+                                Slot.BOARD,
+                                candidate -> {
+                                    Board board = (Board) candidate.partOrNull();
+                                    return roomWeight
+                                            * (outlook.room().boardRoom(processor, board)
+                                                    - RoomOutlook.BOARD_ROOM_PARTS);
+                                }));
     }
 
     /** A case that has no room for the next card; nothing where no supply could feed that card. */

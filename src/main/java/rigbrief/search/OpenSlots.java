@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import rigbrief.assess.Pricing;
+import rigbrief.part.Processor;
 import rigbrief.part.Slot;
 import rigbrief.presolve.Candidate;
 
@@ -25,11 +26,11 @@ final class OpenSlots {
      */
     private static final long MOST_SUPPORTED = 5_000_000;
 
-    /** Slots that lose points beside a processor and a card, but for drives. */
+    /** Slots that lose points beside a processor and a card, but for boards and drives. */
     private static final List<Slot> LOSING =
-            List.of(Slot.SUPPLY, Slot.BOARD, Slot.CASE, Slot.MEMORY);
+            List.of(Slot.SUPPLY, Slot.CASE, Slot.MEMORY);
 
-    /** Processor and card, which are decided in one go. */
+    /** Processor and card, which are decided in one go; level of the board, which follows. */
     static final int PAIR = 2;
 
     private final Problem problem;
@@ -48,6 +49,7 @@ final class OpenSlots {
     private final Bounder.AliveSets[] alive = new Bounder.AliveSets[LEVELS + 1];
     private final Bounder.AliveSets pairSets;
     private final double[][] besidePair = new double[LEVELS][];
+    private double[] besideProcessor;
     private final double[][][] reckoned = new double[LEVELS][Rounds.MOST][];
     private final Rounds rounds;
     private final boolean[] touched = new boolean[LEVELS];
@@ -237,6 +239,22 @@ final class OpenSlots {
         return aliveWith;
     }
 
+    /**
+     * Goes to level 1 by a processor; false when that leaves a slot without any.
+     *
+     * @param known what {@link #left} told of level 1; null where that is not known
+     */
+    boolean pushProcessor(Candidate processor, long[][] known) {
+        if (objective.perPoint() > 0) {
+            besideProcessor = outlook.losses().boards((Processor) processor.partOrNull());
+        }
+        if (!push(0, processor, known)) {
+            return false;
+        }
+        refresh(1, PAIR);
+        return true;
+    }
+
     /** What a processor leaves of everything else but the card, by supplier set. */
     static final class BesideProcessor {
         private final Bounder.AliveSets alive;
@@ -326,7 +344,7 @@ final class OpenSlots {
      *
      * @param known what {@link #left} told of the next level; null where that is not known
      */
-    boolean push(int level, Candidate candidate, long[][] known) {
+    private boolean push(int level, Candidate candidate, long[][] known) {
         gained[level + 1] = gained[level] + tables[level].gain(candidate.index());
         drives.pass(level);
         housing.pass(level, candidate);
@@ -475,7 +493,13 @@ final class OpenSlots {
     /** What the candidates of an open slot lose as far as a level knows; null when nothing. */
     double[] losses(int level, int open) {
         int round = objective.perPoint() > 0 ? rounds.seen(level, open) : -1;
-        return round >= 0 ? reckoned[open][round] : level >= PAIR ? besidePair[open] : null;
+        if (round >= 0) {
+            return reckoned[open][round];
+        }
+        if (open == PAIR && level > 0) {
+            return besideProcessor;
+        }
+        return level >= PAIR ? besidePair[open] : null;
     }
 
     /** Points of a candidate of an open slot, as far as a level knows. */

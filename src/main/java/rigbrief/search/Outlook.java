@@ -40,6 +40,9 @@ import rigbrief.rule.Reads;
 final class Outlook {
     private static final double FULL = Goal.FULL;
 
+    /** Pairs whose losses are remembered. */
+    private static final int MOST_LOSSES = 200;
+
     private final Problem problem;
 
     /** What the goals go by; musts are asked for where they are rules. */
@@ -53,6 +56,7 @@ final class Outlook {
     private final RoomOutlook room;
     private final LoadOutlook load;
     private final Losses losses;
+    private final List<Pair> withLosses = new ArrayList<>();
     private final Map<Part, Map<Object, Pair>> pairs = new IdentityHashMap<>();
 
     Outlook(Problem problem) {
@@ -94,6 +98,14 @@ final class Outlook {
     double[] lossesBesidePair(Slot slot, Unfinished it) {
         Processor processor = (Processor) it.part(Slot.PROCESSOR);
         Graphics card = (Graphics) it.part(Slot.GRAPHICS);
+        if (it.pair().losses.isEmpty()) {
+            // Most pairs are looked at once or twice: what is forgotten is reckoned again.
+            if (withLosses.size() >= MOST_LOSSES) {
+                withLosses.forEach(pair -> pair.losses.clear());
+                withLosses.clear();
+            }
+            withLosses.add(it.pair());
+        }
         return it.pair().losses(slot, () -> losses.besidePair(slot, processor, card, it.pair()));
     }
 
@@ -280,15 +292,28 @@ final class Outlook {
         return missed(best) ? -1 : WorkloadsGoal.share(best, brief);
     }
 
-    /** The same for a processor and any card of a group. */
-    double reach(Processor processor, CardGroup cards) {
+    /**
+     * The bounds for a processor and any card of a group; null when some must is missed with all of
+     * them.
+     */
+    Pair pair(Processor processor, CardGroup cards) {
         double without = cards.none() ? reach(processor, (Graphics) null) : -1;
         if (cards.ideal() == null) {
-            return without;
+            return without < 0 ? null : new Pair(ANYTHING, without, 0, false);
         }
-        List<Prediction> best = foresight.best(processor, cards.ideal());
-        return missed(best) ? without : Math.max(without, WorkloadsGoal.share(best, brief));
+        Foresight.Pair bounds =
+                foresight.pair(processor, cards.ideal(), cards.worst(), cards.boardPowerW());
+        boolean missed = missed(bounds.best());
+        if (missed && without < 0) {
+            return null;
+        }
+        double share = missed ? without : WorkloadsGoal.share(bounds.best(), brief);
+        return new Pair(cards.none() ? ANYTHING : bounds, Math.max(share, without), 0, false);
     }
+
+    /** Bounds that hold for anything. */
+    private static final Foresight.Pair ANYTHING =
+            new Foresight.Pair(List.of(), 0, 0, 0, 0, 0, 0);
 
     private Pair compute(Processor processor, Graphics graphics) {
         Foresight.Pair bounds = foresight.pair(processor, graphics);
