@@ -42,6 +42,12 @@ public final class Certifier {
     /** How often a pair is looked at, each time closer, before it is explored. */
     private static final int LOOKS = 4;
 
+    /**
+     * After so many looks a pair is split by boards: a look at a board is cheap beside the last one
+     * at a pair.
+     */
+    private static final int LOOKS_WITHOUT_BOARD = LOOKS - 1;
+
     /** Pairs of which it is remembered what they leave of the other slots. */
     private static final int MOST_NARROWED = 2_000;
 
@@ -264,7 +270,7 @@ public final class Certifier {
             lookAtProcessor(top, queue);
         } else if (top.card == null) {
             halve(top, queue);
-        } else if (top.looks < LOOKS) {
+        } else if (top.looks < LOOKS_WITHOUT_BOARD) {
             look(top, queue);
         } else if (top.board == null) {
             split(top, queue);
@@ -540,6 +546,12 @@ public final class Certifier {
         }
         for (int looks = 0; looks <= LOOKS; looks++) {
             bounds.add(enter(processor, card, looks));
+            if (looks == LOOKS_WITHOUT_BOARD) {
+                Candidate board = here(known, Slot.BOARD);
+                bounds.add(boundWith(BOARD, board.index()));
+                bounds.add(choose(BOARD, board));
+                unfinished.undo(Slot.BOARD);
+            }
         }
         for (int level = PAIR; level < LEVELS; level++) {
             Candidate candidate = here(known, order.get(level));
@@ -574,16 +586,20 @@ public final class Certifier {
 
     /** Splits a pair by boards, each with no more than its price and what it is known to lose. */
     private void split(Top top, PriorityQueue<Top> queue) {
-        if (!beaten(enter(top.processor, top.card, LOOKS))) {
+        if (!beaten(enter(top.processor, top.card, LOOKS_WITHOUT_BOARD))) {
             SlotTable boards = slots.table(BOARD);
             for (int i = 0; i < boards.size(); i++) {
                 if (slots.has(BOARD, BOARD, i)) {
                     Bounder.Bound bound = boundWith(BOARD, i);
                     if (!beaten(bound)) {
-                        Candidate board = boards.candidate(i);
                         addWith(
                                 queue,
-                                new Top(top.processor, top.card, board, bound, LOOKS),
+                                new Top(
+                                        top.processor,
+                                        top.card,
+                                        boards.candidate(i),
+                                        bound,
+                                        LOOKS_WITHOUT_BOARD),
                                 fixed[BOARD],
                                 slots.spent(BOARD));
                     }
@@ -593,13 +609,20 @@ public final class Certifier {
         leave();
     }
 
-    /** Looks at what a board leaves beside a pair, and then decides everything else around them. */
+    /**
+     * Looks at what a board leaves beside a pair, once more with the last look at the pair, and
+     * then decides everything else around them.
+     */
     private void explore(Top top, PriorityQueue<Top> queue) {
         boolean looked = top.looks > LOOKS;
-        if (!beaten(enter(top.processor, top.card, LOOKS)) && (looked || !counted())) {
+        int looks = Math.min(LOOKS, top.looks);
+        if (looks < LOOKS && slots.housingKnown(pair(top.processor, top.card))) {
+            looks = LOOKS;
+        }
+        if (!beaten(enter(top.processor, top.card, looks)) && (looked || !counted())) {
             Bounder.Bound bound = choose(BOARD, top.board);
             if (!beaten(bound) && !looked) {
-                top.looks++;
+                top.looks = looks + 1;
                 top.bound = bound;
                 add(queue, top);
             } else if (!beaten(bound)) {
@@ -614,6 +637,10 @@ public final class Certifier {
         }
         unfinished.undo(Slot.BOARD);
         leave();
+    }
+
+    private Outlook.Pair pair(Candidate processor, Candidate card) {
+        return outlook.pair((Processor) processor.partOrNull(), (Graphics) card.partOrNull());
     }
 
     /**
@@ -637,7 +664,7 @@ public final class Certifier {
             unfinished.reach(reach);
         } else if (looks > 1) {
             Processor p = (Processor) processor.partOrNull();
-            Outlook.Pair pair = outlook.pair(p, (Graphics) card.partOrNull());
+            Outlook.Pair pair = pair(processor, card);
             if (pair.hopeless()) {
                 return Bounder.IMPOSSIBLE;
             }

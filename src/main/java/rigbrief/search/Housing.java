@@ -35,6 +35,9 @@ interface Housing {
     /** Reckons beside the pair that is decided; false when nothing will do there. */
     boolean besidePair(Unfinished unfinished);
 
+    /** Whether that was reckoned before, so that it costs next to nothing. */
+    boolean knows(Outlook.Pair pair);
+
     /** Forgets what is known beside a processor and a card. */
     void forgetPair();
 
@@ -69,6 +72,11 @@ interface Housing {
 
         @Override
         public boolean besidePair(Unfinished unfinished) {
+            return true;
+        }
+
+        @Override
+        public boolean knows(Outlook.Pair pair) {
             return true;
         }
 

@@ -145,6 +145,11 @@ final class HousingSlots implements Housing {
     }
 
     @Override
+    public boolean knows(Outlook.Pair pair) {
+        return feedsKnown.containsKey(pair);
+    }
+
+    @Override
     public void forgetPair() {
         feeds = null;
     }

@@ -104,6 +104,11 @@ final class LeastHousing extends KeptCouple implements Housing {
     }
 
     @Override
+    public boolean knows(Outlook.Pair pair) {
+        return known.containsKey(pair);
+    }
+
+    @Override
     public void forgetPair() {
         pairKnown = false;
     }

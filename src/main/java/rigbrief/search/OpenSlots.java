@@ -570,6 +570,11 @@ final class OpenSlots {
         return housing.tried();
     }
 
+    /** As {@link Housing#knows}. */
+    boolean housingKnown(Outlook.Pair pair) {
+        return housing.knows(pair);
+    }
+
     /** As {@link Housing#besidePair}. */
     boolean reckonHousing(Unfinished unfinished) {
         return housing.besidePair(unfinished);
