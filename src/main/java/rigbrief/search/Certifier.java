@@ -619,7 +619,9 @@ public final class Certifier {
         if (looks < LOOKS && slots.housingKnown(pair(top.processor, top.card))) {
             looks = LOOKS;
         }
-        if (!beaten(enter(top.processor, top.card, looks)) && (looked || !counted())) {
+        boolean stands = !beaten(enter(top.processor, top.card, looks));
+        effort.look(LOOKS_WITHOUT_BOARD);
+        if (stands && (looked || !counted())) {
             Bounder.Bound bound = choose(BOARD, top.board);
             if (!beaten(bound) && !looked) {
                 top.looks = looks + 1;

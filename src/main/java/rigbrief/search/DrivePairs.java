@@ -1,6 +1,7 @@
 package rigbrief.search;
 
 import java.nio.LongBuffer;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -23,35 +24,75 @@ final class DrivePairs extends Couple {
 
     static final PlacesLoss NO_LOSS = (first, second) -> 0;
 
-    /** Stands for no row: any second drive goes. */
-    private static final long[] ANY = {};
-
     /** Second drives in an M.2 place and others. */
     private static final int SORTS = 2;
+
+    /** Stands for no row: any second drive goes. */
+    private static final long[] ANY = {};
 
     /** Least price and most net gain of some second drives, by set. */
     private record Best(long[] minor, double[][] net) {}
 
+    /**
+     * First drives that the same second ones go with, that lose the same beside a pair and take the
+     * same places: of them the best for each supplier set and worth stands for all.
+     */
+    private static final class Cell {
+        private final int first;
+        private final long[] row;
+        private final long[] place;
+        private final int m2;
+        private final long[] minor;
+        private final double[][] net;
+
+        Cell(int first, long[] row, long[] place, int m2, int worths, int sets) {
+            this.first = first;
+            this.row = row;
+            this.place = place;
+            this.m2 = m2;
+            this.minor = new long[sets];
+            this.net = new double[worths][sets];
+            clear(minor, net);
+        }
+    }
+
     private final SlotTable firsts;
     private final double[] worth;
-    private final Best[] best;
-    private final double[] gain;
+    private final double[] losses;
+    private final double[][] placesLoss = new double[SORTS][SORTS];
+    private final int[] cellOf;
+    private final List<Cell> cells;
+    private final Best[][] best;
 
-    private DrivePairs(SlotTable firsts, double[] worth, int sets) {
+    private DrivePairs(
+            SlotTable firsts,
+            double[] worth,
+            int sets,
+            double[] losses,
+            PlacesLoss places,
+            int[] cellOf,
+            List<Cell> cells) {
         super(worth.length, sets);
         this.firsts = firsts;
         this.worth = worth;
-        this.best = new Best[SORTS * firsts.size()];
-        this.gain = new double[SORTS * firsts.size()];
+        this.losses = losses;
+        this.cellOf = cellOf;
+        this.cells = cells;
+        this.best = new Best[cells.size()][];
+        for (int m2 = 0; m2 < SORTS; m2++) {
+            for (int sort = 0; sort < SORTS; sort++) {
+                placesLoss[m2][sort] = places.of(m2 > 0, sort > 0);
+            }
+        }
     }
 
     // Reckoned when asked: kept for every drive and supplier set they would fill the memory.
     @Override
     long leastWith(int first, int set) {
         long least = Long.MAX_VALUE;
-        for (int i = SORTS * first; i < SORTS * (first + 1); i++) {
-            if (best[i] != null) {
-                least = Math.min(least, best[i].minor[set]);
+        for (Best some : best[cellOf[first]]) {
+            if (some != null) {
+                least = Math.min(least, some.minor[set]);
             }
         }
         return least == Long.MAX_VALUE ? least : firsts.candidate(first).minorBySet()[set] + least;
@@ -59,45 +100,59 @@ final class DrivePairs extends Couple {
 
     @Override
     double netWith(int first, int w, int set) {
-        double most = Double.NEGATIVE_INFINITY;
-        for (int i = SORTS * first; i < SORTS * (first + 1); i++) {
-            if (best[i] != null) {
-                most = Math.max(most, gain[i] + best[i].net[w][set]);
-            }
-        }
-        return most - worth[w] * firsts.candidate(first).minorBySet()[set];
+        double gain =
+                losses == null
+                        ? firsts.openGain(first)
+                        : firsts.gain(first) + losses[first];
+        return gain
+                - worth[w] * firsts.candidate(first).minorBySet()[set]
+                + beside(cellOf[first], w, set);
     }
 
-    /** Counts all first drives that are left, as {@link #count} would each. */
-    private void count(Bounder.AliveSets alive, long[] firstLeft, List<Best> seconds) {
-        for (int k = 0; k < alive.count() && !seconds.isEmpty(); k++) {
+    /** Most net gain of second drives beside a cell's first ones, places taken off. */
+    private double beside(int cell, int w, int set) {
+        double most = Double.NEGATIVE_INFINITY;
+        for (int sort = 0; sort < SORTS; sort++) {
+            Best some = best[cell][sort];
+            if (some != null) {
+                most = Math.max(most, placesLoss[cells.get(cell).m2][sort] + some.net[w][set]);
+            }
+        }
+        return most;
+    }
+
+    /** Counts all first drives, as {@link #count} would each. */
+    private void count(Bounder.AliveSets alive) {
+        for (int c = 0; c < best.length; c++) {
+            Cell cell = cells.get(c);
+            double lost =
+                    losses == null
+                            ? 0
+                            : firsts.gain(cell.first)
+                                    + losses[cell.first]
+                                    - firsts.openGain(cell.first);
+            for (int sort = 0; sort < SORTS; sort++) {
+                if (best[c][sort] != null) {
+                    count(alive, cell, best[c][sort], lost + placesLoss[cell.m2][sort]);
+                }
+            }
+        }
+    }
+
+    private void count(Bounder.AliveSets alive, Cell cell, Best with, double lost) {
+        for (int k = 0; k < alive.count(); k++) {
             int s = alive.get(k);
-            long below = Long.MAX_VALUE;
-            for (Best best : seconds) {
-                below = Math.min(below, best.minor[s]);
-            }
-            for (int i : firsts.byPrice(s)) {
-                if (SlotTable.has(firstLeft, i)) {
-                    // In the order of price: none behind can be better.
-                    if (firsts.candidate(i).minorBySet()[s] + below >= least[s]) {
-                        break;
-                    }
-                    least[s] = Math.min(least[s], leastWith(i, s));
-                }
-            }
-            for (int w = 0; w < worth.length; w++) {
-                double above = Double.NEGATIVE_INFINITY;
-                for (Best best : seconds) {
-                    above = Math.max(above, best.net[w][s]);
-                }
-                for (int i : firsts.byNet(w, s)) {
-                    if (SlotTable.has(firstLeft, i)) {
-                        double price = worth[w] * firsts.candidate(i).minorBySet()[s];
-                        if (firsts.openGain(i) - price + above <= net[w][s]) {
-                            break;
-                        }
-                        net[w][s] = Math.max(net[w][s], netWith(i, w, s));
-                    }
+            least[s] = Math.min(least[s], cell.minor[s] + with.minor[s]);
+        }
+        for (int w = 0; w < net.length; w++) {
+            double[] most = net[w];
+            double[] first = cell.net[w];
+            double[] second = with.net[w];
+            for (int k = 0; k < alive.count(); k++) {
+                int s = alive.get(k);
+                double both = first[s] + lost + second[s];
+                if (both > most[s]) {
+                    most[s] = both;
                 }
             }
         }
@@ -105,16 +160,36 @@ final class DrivePairs extends Couple {
 
     /** Bounds pairs of drives out of what is left of both slots. */
     static final class Bounds {
+        /** Ways in which first drives may be left whose cells are remembered. */
+        private static final int MOST_CELLS = 50;
+
         private final SlotTable firsts;
         private final SlotTable seconds;
+        private final int[] classOf;
         private final PairTable pairs;
         private final double[] worth;
         private final int sets;
         private final long[] secondsInM2;
+        private final Map<LongBuffer, Map<Object, Cells>> known = new HashMap<>();
 
-        Bounds(SlotTable firsts, SlotTable seconds, PairTable pairs, double[] worth, int sets) {
+        private record Cells(int[] cellOf, List<Cell> cells) {}
+
+        /**
+         * Nothing yet.
+         *
+         * @param classOf number of a class of first drives that all lose the same beside a pair but
+         *     for what is lost while the slot is open, by index
+         */
+        Bounds(
+                SlotTable firsts,
+                SlotTable seconds,
+                int[] classOf,
+                PairTable pairs,
+                double[] worth,
+                int sets) {
             this.firsts = firsts;
             this.seconds = seconds;
+            this.classOf = classOf;
             this.pairs = pairs;
             this.worth = worth;
             this.sets = sets;
@@ -147,49 +222,89 @@ final class DrivePairs extends Couple {
                 double[] firstLosses,
                 PlacesLoss places,
                 DriveRoom.Beside beside) {
-            DrivePairs all = new DrivePairs(firsts, worth, sets);
+            Cells in = cells(firstLeft, beside);
+            DrivePairs all =
+                    new DrivePairs(
+                            firsts, worth, sets, firstLosses, places, in.cellOf, in.cells);
             clear(all.least, all.net);
-            Map<LongBuffer, Best> known = new HashMap<>();
-            // Rows are shared by like drives, so that the same array means the same second drives.
-            Map<long[], Map<long[], Best[]>> groups = new IdentityHashMap<>();
-            for (int i = 0; i < firsts.size(); i++) {
-                if (SlotTable.has(firstLeft, i)) {
-                    long[] row = pairs.row(firsts.candidate(i), Slot.SECOND_DRIVE);
-                    long[] place = beside == null ? null : beside.of(i);
-                    Best[] best =
-                            groups.computeIfAbsent(
-                                            row == null ? ANY : row,
-                                            any -> new IdentityHashMap<>())
-                                    .computeIfAbsent(
-                                            place == null ? ANY : place,
-                                            any -> best(alive, secondLeft, row, place, known));
-                    boolean m2 = inM2(firsts.candidate(i));
-                    double gain =
-                            firstLosses == null
-                                    ? firsts.openGain(i)
-                                    : firsts.gain(i) + firstLosses[i];
-                    for (int sort = 0; sort < SORTS; sort++) {
-                        all.best[SORTS * i + sort] = best[sort];
-                        all.gain[SORTS * i + sort] = gain + places.of(m2, sort > 0);
-                    }
-                }
+            Map<LongBuffer, Best> bestOf = new HashMap<>();
+            Map<long[], Map<long[], Best[]>> besideRow = new IdentityHashMap<>();
+            for (int c = 0; c < all.best.length; c++) {
+                Cell cell = in.cells.get(c);
+                all.best[c] =
+                        besideRow
+                                .computeIfAbsent(cell.row, any -> new IdentityHashMap<>())
+                                .computeIfAbsent(
+                                        cell.place, any -> best(alive, secondLeft, cell, bestOf));
             }
-            all.count(alive, firstLeft, List.copyOf(known.values()));
+            all.count(alive);
             return all;
         }
 
-        /** The best second drives of each sort; null where none of a sort goes. */
+        private Cells cells(long[] firstLeft, DriveRoom.Beside beside) {
+            if (known.size() > MOST_CELLS) {
+                known.clear();
+            }
+            return known.computeIfAbsent(
+                            LongBuffer.wrap(firstLeft.clone()), any -> new IdentityHashMap<>())
+                    .computeIfAbsent(
+                            beside == null ? ANY : beside, any -> compute(firstLeft, beside));
+        }
+
+        private Cells compute(long[] firstLeft, DriveRoom.Beside beside) {
+            int[] cellOf = new int[firsts.size()];
+            List<Cell> cells = new ArrayList<>();
+            // Rows are shared by like drives, so that the same array means the same second drives.
+            Map<long[], Map<long[], Map<Integer, Integer>>> numbers = new IdentityHashMap<>();
+            for (int i = 0; i < cellOf.length; i++) {
+                if (SlotTable.has(firstLeft, i)) {
+                    int first = i;
+                    long[] own = pairs.row(firsts.candidate(i), Slot.SECOND_DRIVE);
+                    long[] row = own == null ? ANY : own;
+                    long[] place = beside == null ? ANY : beside.of(i);
+                    int m2 = inM2(firsts.candidate(i)) ? 1 : 0;
+                    cellOf[i] =
+                            numbers.computeIfAbsent(row, any -> new IdentityHashMap<>())
+                                    .computeIfAbsent(place, any -> new HashMap<>())
+                                    .computeIfAbsent(
+                                            SORTS * classOf[i] + m2,
+                                            any -> {
+                                                cells.add(
+                                                        new Cell(
+                                                                first,
+                                                                row,
+                                                                place,
+                                                                m2,
+                                                                worth.length,
+                                                                sets));
+                                                return cells.size() - 1;
+                                            });
+                    take(cells.get(cellOf[i]), i);
+                }
+            }
+            return new Cells(cellOf, cells);
+        }
+
+        private void take(Cell cell, int first) {
+            long[] minor = firsts.candidate(first).minorBySet();
+            double gain = firsts.openGain(first);
+            for (int s = 0; s < sets; s++) {
+                cell.minor[s] = Math.min(cell.minor[s], minor[s]);
+                for (int w = 0; w < worth.length; w++) {
+                    cell.net[w][s] = Math.max(cell.net[w][s], gain - worth[w] * minor[s]);
+                }
+            }
+        }
+
+        /** The best second drives of each sort beside a cell's; null where none of a sort goes. */
         private Best[] best(
-                Bounder.AliveSets alive,
-                long[] left,
-                long[] row,
-                long[] place,
-                Map<LongBuffer, Best> known) {
+                Bounder.AliveSets alive, long[] left, Cell cell, Map<LongBuffer, Best> bestOf) {
             Best[] best = new Best[SORTS];
             for (int sort = 0; sort < SORTS; sort++) {
-                long[] going = going(left, row, place, sort > 0);
+                long[] going = going(left, cell, sort > 0);
                 if (!SlotTable.empty(going)) {
-                    best[sort] = known.computeIfAbsent(
+                    best[sort] =
+                            bestOf.computeIfAbsent(
                                     LongBuffer.wrap(going), some -> best(alive, some.array()));
                 }
             }
@@ -197,12 +312,12 @@ final class DrivePairs extends Couple {
         }
 
         /** The second drives of one sort that go with a first one and find a place beside it. */
-        private long[] going(long[] left, long[] row, long[] place, boolean m2) {
+        private long[] going(long[] left, Cell cell, boolean m2) {
             long[] going = left.clone();
             for (int k = 0; k < going.length; k++) {
                 going[k] &= m2 ? secondsInM2[k] : ~secondsInM2[k];
-                going[k] &= row == null ? -1 : row[k];
-                going[k] &= place == null ? -1 : place[k];
+                going[k] &= cell.row == ANY ? -1 : cell.row[k];
+                going[k] &= cell.place == ANY ? -1 : cell.place[k];
             }
             return going;
         }

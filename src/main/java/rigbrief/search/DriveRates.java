@@ -75,9 +75,9 @@ final class DriveRates {
                 drive.dba());
     }
 
-    /** The class of a drive, by index. */
-    int classOf(int index) {
-        return classOf[index];
+    /** The class of each drive, by index. */
+    int[] classOf() {
+        return classOf;
     }
 
     /** A drive as fast as the fastest reader and the fastest writer of each class. */

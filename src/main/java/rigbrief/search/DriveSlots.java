@@ -43,7 +43,15 @@ final class DriveSlots {
         SlotTable seconds = slots.table(secondDrive);
         this.driveRoom = new DriveRoom(problem, firsts, seconds);
         this.driveBounds =
-                new DrivePairs.Bounds(firsts, seconds, slots.pairs(), slots.worth(), slots.sets());
+                new DrivePairs.Bounds(
+                        firsts,
+                        seconds,
+                        byPair()
+                                ? outlook.losses().driveClasses()
+                                : new int[firsts.size()],
+                        slots.pairs(),
+                        slots.worth(),
+                        slots.sets());
         this.all = new Bounder.AliveSets(slots.sets()).fill();
         this.drives = new DrivePairs[order.size() + 1];
         Arrays.fill(drives, drives(0, DrivePairs.NO_LOSS, null));

@@ -14,12 +14,12 @@ final class Effort {
      * What each look at a pair counts for each thousand candidates, by how close it is; what the
      * last one tries counts by itself.
      */
-    private static final double[] LOOK = {0, 0, 0.1, 0.3, 1};
+    private static final double[] LOOK = {0, 0, 0.08, 0.4, 0.5};
 
     private static final int CANDIDATES = 1_000;
 
     /** Levels of coolers in cases asked for, for one step's worth. */
-    private static final int TRIES = 150;
+    private static final int TRIES = 12;
 
     /** After so much it is asked whether to stop. */
     private static final int ASKED_EVERY = 256;

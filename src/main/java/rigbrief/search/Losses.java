@@ -216,17 +216,22 @@ final class Losses {
         }
         List<Prediction> fastHigh = foresight.atMemory(processor, card, outlook.fastest(), true);
         List<Prediction> fastLow = foresight.atMemory(processor, card, outlook.fastest(), false);
-        if (driveRates == null) {
-            driveRates = new DriveRates(problem.candidates().of(Slot.DRIVE));
-        }
+        int[] classOf = driveClasses();
         double[] loss =
                 driveRates.fastest().stream()
                         .mapToDouble(drive -> drive(processor, card, drive, fastHigh, fastLow))
                         .toArray();
         return each(
                 Slot.DRIVE,
-                candidate ->
-                        watts(candidate) + loss[driveRates.classOf(candidate.index())]);
+                candidate -> watts(candidate) + loss[classOf[candidate.index()]]);
+    }
+
+    /** Classes of drives that lose the same beside a pair but for their watts, by index. */
+    int[] driveClasses() {
+        if (driveRates == null) {
+            driveRates = new DriveRates(problem.candidates().of(Slot.DRIVE));
+        }
+        return driveRates.classOf();
     }
 
     private double drive(
