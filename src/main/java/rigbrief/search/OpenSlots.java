@@ -248,11 +248,7 @@ final class OpenSlots {
         if (objective.perPoint() > 0) {
             besideProcessor = outlook.losses().boards((Processor) processor.partOrNull());
         }
-        if (!push(0, processor, known)) {
-            return false;
-        }
-        refresh(1, PAIR);
-        return true;
+        return push(0, processor, known);
     }
 
     /** What a processor leaves of everything else but the card, by supplier set. */
@@ -371,11 +367,11 @@ final class OpenSlots {
             if (changed && SlotTable.empty(to)) {
                 return false;
             }
-            if (changed) {
-                touched[open] = true;
+            touched[open] = changed;
+            // What boards lose is known from level 1 on.
+            if (changed || (level == 0 && open == PAIR && besideProcessor != null)) {
                 refresh(level + 1, open);
             } else {
-                touched[open] = false;
                 copy(level, open);
             }
         }
@@ -535,9 +531,12 @@ final class OpenSlots {
         if (objective.perPoint() == 0) {
             return;
         }
-        reckonLosses(Slot.DRIVE, unfinished);
+        int open = levelOf(Slot.DRIVE);
+        besidePair[open] = outlook.lossesBesidePair(Slot.DRIVE, unfinished);
         if (outlook.drivesMatter() && drives.couple(PAIR) != null) {
-            drives.know(PAIR, unfinished);
+            drives.know(PAIR, unfinished); // Which makes no use of drives each by itself.
+        } else {
+            refresh(PAIR, open);
         }
     }
 
