@@ -280,12 +280,12 @@ public final class Foresight {
                             + PowerModel.OFFICE_GRAPHICS_USE * boardPowerW;
         }
         // Of what a part draws when busy some is drawn at rest too, of a stronger card less of it.
-        double overIdle = Math.min(overIdle(processorIdleW, sustained), overIdle(cardIdleW, boardPowerW));
+        double overIdle =
+                Math.min(overIdle(processorIdleW, sustained), overIdle(cardIdleW, boardPowerW));
         double idleW = processorIdleW + cardIdleW + leastOthersIdleW;
         double loadW = processorIdleW + cardIdleW + overIdle * busyW + leastOthersW;
         double sustainedW = sustained + boardPowerW + leastOthersW;
-        return new Pair(
-                best, 0, 0, sustainedW, loadW, idleW, leastKwh(sustainedW, loadW, idleW));
+        return new Pair(best, 0, 0, sustainedW, loadW, idleW, leastKwh(sustainedW, loadW, idleW));
     }
 
     /** The bounds for a processor and a card, null for none. */

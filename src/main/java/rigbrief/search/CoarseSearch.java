@@ -25,15 +25,18 @@ final class CoarseSearch {
     private static final int LARGE = 1_200;
 
     /** Share of the steps for each of the two searches, where money alone counts. */
-    private static final int MONEY_SHARE = 4;
+    private static final int MONEY_SHARE = 1;
 
     /** Where utility counts, a better start saves less than looking for it costs. Measured. */
-    private static final int UTILITY_SHARE = 24;
+    private static final int UTILITY_SHARE = 12;
 
     /** Candidates of a slot to look among at first, and around those chosen. */
     private static final int[] SPREAD = {64, 24};
 
     private static final int NEIGHBOURS = 20;
+
+    /** How often to look around what was found around a build. */
+    private static final int MOST_AROUND = 6;
 
     private final Problem whole;
     private final Objective objective;
@@ -61,20 +64,40 @@ final class CoarseSearch {
         }
         Standing best = known;
         for (int spread : SPREAD) {
-            Standing around =
-                    best != null && undominated.holds(best) ? undominated.here(best) : null;
-            Subspace some = new Subspace(problem, some(problem, around, spread));
-            Standing start = around == null ? null : some.here(around);
-            Certificate found =
-                    new Certifier(some.of(problem), objective, steps, stop)
-                            .countingLooks()
-                            .run(Optional.ofNullable(start));
-            if (found.best().isPresent()) {
-                Standing there = undominated.original(some.original(found.best().get()));
-                best = there.betterThan(best, objective) ? there : best;
-            }
+            best = improve(undominated, problem, best, spread);
         }
         return best == null ? null : new BestResponse(whole, objective, stop).improve(best);
+    }
+
+    /** A build at least as good as one that is known, as far as those near it go. */
+    Standing around(Standing known) {
+        Subspace undominated = whole.tables().undominated(whole);
+        Problem problem = undominated.of(whole);
+        Standing best = known;
+        for (int i = 0; i < MOST_AROUND && problem.candidates().count() >= LARGE; i++) {
+            Standing better = improve(undominated, problem, best, SPREAD[SPREAD.length - 1]);
+            better = new BestResponse(whole, objective, stop).improve(better);
+            if (!better.betterThan(best, objective)) {
+                break;
+            }
+            best = better;
+        }
+        return best;
+    }
+
+    private Standing improve(Subspace undominated, Problem problem, Standing best, int spread) {
+        Standing around = best != null && undominated.holds(best) ? undominated.here(best) : null;
+        Subspace some = new Subspace(problem, some(problem, around, spread));
+        Standing start = around == null ? null : some.here(around);
+        Certificate found =
+                new Certifier(some.of(problem), objective, steps, stop)
+                        .countingLooks()
+                        .run(Optional.ofNullable(start));
+        if (found.best().isEmpty()) {
+            return best;
+        }
+        Standing there = undominated.original(some.original(found.best().get()));
+        return there.betterThan(best, objective) ? there : best;
     }
 
     private static Map<Slot, List<Candidate>> some(Problem problem, Standing around, int spread) {

@@ -100,10 +100,7 @@ final class DrivePairs extends Couple {
 
     @Override
     double netWith(int first, int w, int set) {
-        double gain =
-                losses == null
-                        ? firsts.openGain(first)
-                        : firsts.gain(first) + losses[first];
+        double gain = losses == null ? firsts.openGain(first) : firsts.gain(first) + losses[first];
         return gain
                 - worth[w] * firsts.candidate(first).minorBySet()[set]
                 + beside(cellOf[first], w, set);
@@ -224,8 +221,7 @@ final class DrivePairs extends Couple {
                 DriveRoom.Beside beside) {
             Cells in = cells(firstLeft, beside);
             DrivePairs all =
-                    new DrivePairs(
-                            firsts, worth, sets, firstLosses, places, in.cellOf, in.cells);
+                    new DrivePairs(firsts, worth, sets, firstLosses, places, in.cellOf, in.cells);
             clear(all.least, all.net);
             Map<LongBuffer, Best> bestOf = new HashMap<>();
             Map<long[], Map<long[], Best[]>> besideRow = new IdentityHashMap<>();

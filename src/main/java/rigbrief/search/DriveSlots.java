@@ -46,9 +46,7 @@ final class DriveSlots {
                 new DrivePairs.Bounds(
                         firsts,
                         seconds,
-                        byPair()
-                                ? outlook.losses().driveClasses()
-                                : new int[firsts.size()],
+                        byPair() ? outlook.losses().driveClasses() : new int[firsts.size()],
                         slots.pairs(),
                         slots.worth(),
                         slots.sets());

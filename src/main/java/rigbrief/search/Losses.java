@@ -221,9 +221,7 @@ final class Losses {
                 driveRates.fastest().stream()
                         .mapToDouble(drive -> drive(processor, card, drive, fastHigh, fastLow))
                         .toArray();
-        return each(
-                Slot.DRIVE,
-                candidate -> watts(candidate) + loss[classOf[candidate.index()]]);
+        return each(Slot.DRIVE, candidate -> watts(candidate) + loss[classOf[candidate.index()]]);
     }
 
     /** Classes of drives that lose the same beside a pair but for their watts, by index. */

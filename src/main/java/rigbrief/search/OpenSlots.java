@@ -27,8 +27,7 @@ final class OpenSlots {
     private static final long MOST_SUPPORTED = 5_000_000;
 
     /** Slots that lose points beside a processor and a card, but for boards and drives. */
-    private static final List<Slot> LOSING =
-            List.of(Slot.SUPPLY, Slot.CASE, Slot.MEMORY);
+    private static final List<Slot> LOSING = List.of(Slot.SUPPLY, Slot.CASE, Slot.MEMORY);
 
     /** Processor and card, which are decided in one go; level of the board, which follows. */
     static final int PAIR = 2;

@@ -312,8 +312,7 @@ final class Outlook {
     }
 
     /** Bounds that hold for anything. */
-    private static final Foresight.Pair ANYTHING =
-            new Foresight.Pair(List.of(), 0, 0, 0, 0, 0, 0);
+    private static final Foresight.Pair ANYTHING = new Foresight.Pair(List.of(), 0, 0, 0, 0, 0, 0);
 
     private Pair compute(Processor processor, Graphics graphics) {
         Foresight.Pair bounds = foresight.pair(processor, graphics);

@@ -70,7 +70,10 @@ public final class TwoStage {
             return certificate;
         }
         if (certificate.best().isPresent()) {
-            return polished(problem, objective, certificate.best().stream().toList())
+            Standing around =
+                    new CoarseSearch(problem, objective, steps, stop)
+                            .around(certificate.best().get());
+            return polished(problem, objective, List.of(around))
                     .map(certificate::with)
                     .orElse(certificate);
         }
