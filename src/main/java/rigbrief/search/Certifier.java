@@ -43,8 +43,8 @@ public final class Certifier {
     private static final int LOOKS = 4;
 
     /**
-     * After so many looks a pair is split by boards: a look at a board is cheap beside the last one
-     * at a pair.
+     * After so many looks a pair is split by boards in a large catalogue, where a look at a board is
+     * cheap beside the last one at a pair; among few candidates it is the other way round.
      */
     private static final int LOOKS_WITHOUT_BOARD = LOOKS - 1;
 
@@ -61,6 +61,7 @@ public final class Certifier {
     private final Problem problem;
     private final Objective objective;
     private final int plungeEffort;
+    private final int looksAtPair;
     private Effort effort;
     private final List<Slot> order;
     private final RuleSchedule schedule;
@@ -112,6 +113,7 @@ public final class Certifier {
         this.order = SlotOrder.of(objective, problem.candidates());
         int count = problem.candidates().count();
         this.effort = new Effort(count, stepLimit, stop);
+        this.looksAtPair = effort.large() ? LOOKS_WITHOUT_BOARD : LOOKS;
         this.plungeEffort = PLUNGE + count / CANDIDATES_A_PLUNGE;
         this.schedule = new RuleSchedule(problem.rules(), order);
         this.refusals = problem.tables().refusals(problem);
@@ -270,7 +272,7 @@ public final class Certifier {
             lookAtProcessor(top, queue);
         } else if (top.card == null) {
             halve(top, queue);
-        } else if (top.looks < LOOKS_WITHOUT_BOARD) {
+        } else if (top.looks < looksAtPair) {
             look(top, queue);
         } else if (top.board == null) {
             split(top, queue);
@@ -586,7 +588,7 @@ public final class Certifier {
 
     /** Splits a pair by boards, each with no more than its price and what it is known to lose. */
     private void split(Top top, PriorityQueue<Top> queue) {
-        if (!beaten(enter(top.processor, top.card, LOOKS_WITHOUT_BOARD))) {
+        if (!beaten(enter(top.processor, top.card, looksAtPair))) {
             SlotTable boards = slots.table(BOARD);
             for (int i = 0; i < boards.size(); i++) {
                 if (slots.has(BOARD, BOARD, i)) {
@@ -599,7 +601,7 @@ public final class Certifier {
                                         top.card,
                                         boards.candidate(i),
                                         bound,
-                                        LOOKS_WITHOUT_BOARD),
+                                        looksAtPair),
                                 fixed[BOARD],
                                 slots.spent(BOARD));
                     }

@@ -62,6 +62,11 @@ final class Effort {
         return new Effort(1, true, limit, stop);
     }
 
+    /** Whether there are so many candidates that looks count. */
+    boolean large() {
+        return counted;
+    }
+
     long used() {
         return used;
     }
