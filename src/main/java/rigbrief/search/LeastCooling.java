@@ -1,6 +1,8 @@
 package rigbrief.search;
 
 import java.util.Arrays;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.stream.IntStream;
 import rigbrief.assess.Pricing;
 import rigbrief.part.Slot;
@@ -16,6 +18,9 @@ final class LeastCooling extends KeptCouple {
     /** So many fans are tried at a time; the others count as if they did. */
     private static final int MOST_FANS = 1_000;
 
+    /** Coolers in cases of which is remembered which fans do. */
+    private static final int MOST_KNOWN = 10_000;
+
     private final SlotTable coolers;
     private final SlotTable fans;
     private final PairTable pairs;
@@ -24,8 +29,7 @@ final class LeastCooling extends KeptCouple {
     private final int[] byPrice;
     private final long[] cheapest;
     private final int none;
-    private final long[] fansAsked;
-    private final long[] fansDo;
+    private final Map<Combination, Verdicts> known = new HashMap<>();
     private final long[] leastFans;
     private final double[][] netFans;
     private Bounder.AliveSets alive;
@@ -35,6 +39,20 @@ final class LeastCooling extends KeptCouple {
     private boolean noneLeft;
     private long asked;
     private int fansTried;
+
+    /** What it depends on whether fans will do, but for the fans. */
+    private record Combination(int besidePair, int likeCase, int likeCooler, double tooLoud) {}
+
+    /** Which fans were asked for, and which of them do. */
+    private static final class Verdicts {
+        private final long[] asked;
+        private final long[] does;
+
+        Verdicts(int fans) {
+            asked = new long[(fans + 63) / 64];
+            does = new long[asked.length];
+        }
+    }
 
     LeastCooling(
             SlotTable coolers,
@@ -64,8 +82,6 @@ final class LeastCooling extends KeptCouple {
                         .filter(i -> fans.candidate(i).none())
                         .findFirst()
                         .orElse(-1);
-        this.fansAsked = new long[(fans.size() + 63) / 64];
-        this.fansDo = new long[fansAsked.length];
         this.leastFans = new long[sets];
         this.netFans = new double[worth.length][sets];
     }
@@ -203,38 +219,54 @@ final class LeastCooling extends KeptCouple {
         if (!quiet.atBest(cooler)) {
             return;
         }
-        Arrays.fill(fansAsked, 0);
+        Verdicts verdicts = verdicts(it, quiet, cooler);
         for (int k = 0; k < limit.length; k++) {
             int s = alive.get(k);
             if (minor[s] + leastFans[s] < limit[k]) {
-                long with = leastFans(quiet, cooler, s, limit[k] - minor[s]);
+                long with = leastFans(quiet, verdicts, cooler, s, limit[k] - minor[s]);
                 limit[k] = Math.min(limit[k], minor[s] + with);
             }
         }
     }
 
     /** The least price of fans that do with a cooler; at most a limit is as good. */
-    private long leastFans(QuietEnough quiet, int cooler, int s, long limit) {
+    private long leastFans(
+            QuietEnough quiet, Verdicts verdicts, int cooler, int s, long limit) {
         for (int i : fans.byPrice(s)) {
             long price = fans.candidate(i).minorBySet()[s];
             if (price >= limit) {
                 return limit;
             }
-            if (SlotTable.has(fansInCase, i) && does(quiet, cooler, sound.likeFans(i))) {
+            if (SlotTable.has(fansInCase, i) && does(quiet, verdicts, cooler, sound.likeFans(i))) {
                 return price;
             }
         }
         return limit;
     }
 
-    private boolean does(QuietEnough quiet, int cooler, int some) {
-        if (!SlotTable.has(fansAsked, some)) {
+    private boolean does(QuietEnough quiet, Verdicts verdicts, int cooler, int some) {
+        if (!SlotTable.has(verdicts.asked, some)) {
+            if (fansTried >= MOST_FANS) {
+                return true;
+            }
             asked++;
-            fansAsked[some >> 6] |= 1L << some;
-            boolean does = fansTried >= MOST_FANS || quiet.with(cooler, some);
             fansTried++;
-            fansDo[some >> 6] = fansDo[some >> 6] & ~(1L << some) | (does ? 1L << some : 0);
+            verdicts.asked[some >> 6] |= 1L << some;
+            verdicts.does[some >> 6] |= quiet.with(cooler, some) ? 1L << some : 0;
         }
-        return SlotTable.has(fansDo, some);
+        return SlotTable.has(verdicts.does, some);
+    }
+
+    private Verdicts verdicts(Unfinished it, QuietEnough quiet, int cooler) {
+        if (known.size() >= MOST_KNOWN) {
+            known.clear(); // What is forgotten is asked for again.
+        }
+        return known.computeIfAbsent(
+                new Combination(
+                        sound.numberBesidePair(it),
+                        sound.likeCase(it),
+                        sound.likeCooler(cooler),
+                        quiet.tooLoudEnergy()),
+                any -> new Verdicts(fans.size()));
     }
 }

@@ -19,6 +19,9 @@ final class LeastHousing extends KeptCouple implements Housing {
     /** So many cases passed over take as long as one cooler. Measured. */
     private static final int QUICK = 64;
 
+    /** Of so few cases each is asked for whether it will do, since fewer cases leave less else. */
+    private static final int FEW = 200;
+
     private final OpenSlots slots;
     private final SoundOutlook sound;
     private final Rounds rounds;
@@ -29,6 +32,7 @@ final class LeastHousing extends KeptCouple implements Housing {
     private final int[] sheltering;
     private final int[] cooling;
     private final SlotTable cases;
+    private final boolean few;
     private final QuietEnough quietEnough;
     private final LeastCooling beside;
     private final LeastCooling inCase;
@@ -37,7 +41,7 @@ final class LeastHousing extends KeptCouple implements Housing {
     private boolean pairKnown;
     private long passedOver;
 
-    private record Known(long[] least, long[] coolersLeft) {}
+    private record Known(long[] least, long[] coolersLeft, long[] casesLeft) {}
 
     LeastHousing(OpenSlots slots, SoundOutlook sound, List<Slot> order, Rounds rounds) {
         super(slots.table(order.indexOf(Slot.CASE)).size(), slots.worth().length, slots.sets());
@@ -51,6 +55,7 @@ final class LeastHousing extends KeptCouple implements Housing {
         this.sheltering = new int[] {caseLevel, coolerLevel, fansLevel};
         this.cooling = new int[] {coolerLevel, fansLevel};
         this.cases = slots.table(caseLevel);
+        this.few = cases.size() <= FEW;
         SlotTable coolers = slots.table(coolerLevel);
         SlotTable fans = slots.table(fansLevel);
         this.quietEnough = new QuietEnough(sound, coolers, fans);
@@ -144,12 +149,16 @@ final class LeastHousing extends KeptCouple implements Housing {
             if (!slots.keep(PAIR, coolerLevel, quietEnough::inTheOpen)) {
                 return false;
             }
-            fill(PAIR, slots.alive(PAIR), slots.domain(PAIR, caseLevel).clone(), unfinished);
-            of = new Known(least.clone(), slots.domain(PAIR, coolerLevel).clone());
+            long[] left = slots.domain(PAIR, caseLevel).clone();
+            fill(PAIR, slots.alive(PAIR), left, unfinished);
+            of = new Known(least.clone(), slots.domain(PAIR, coolerLevel).clone(), left);
             known.put(unfinished.pair(), of);
-        } else {
-            long[] left = of.coolersLeft();
-            slots.keep(PAIR, coolerLevel, i -> SlotTable.has(left, i));
+        }
+        long[] coolersLeft = of.coolersLeft();
+        long[] casesLeft = of.casesLeft();
+        if (!slots.keep(PAIR, coolerLevel, i -> SlotTable.has(coolersLeft, i))
+                || !slots.keep(PAIR, caseLevel, i -> SlotTable.has(casesLeft, i))) {
+            return false;
         }
         System.arraycopy(of.least(), 0, besidePair.least, 0, of.least().length);
         pairKnown = true;
@@ -200,12 +209,13 @@ final class LeastHousing extends KeptCouple implements Housing {
         boolean out = false;
         for (int c : sets.count() == 0 ? NONE : cases.byPrice(sets.get(0))) {
             passedOver++;
-            if (SlotTable.has(left, c) && cheaper(sets, c, best)) {
+            boolean cheaper = SlotTable.has(left, c) && cheaper(sets, c, best);
+            if (cheaper || (few && SlotTable.has(left, c))) {
                 unfinished.decide(cases.candidate(c));
                 if (!quietEnough.some()) {
                     left[c >> 6] &= ~(1L << c);
                     out = true;
-                } else {
+                } else if (cheaper) {
                     lower(sets, c, best, unfinished);
                 }
             }

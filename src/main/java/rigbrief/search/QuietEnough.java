@@ -60,7 +60,8 @@ final class QuietEnough {
                 it, coolers.candidate(cooler), fans.candidate(some), supplyDba, tooLoudEnergy());
     }
 
-    private double tooLoudEnergy() {
+    /** As {@link SoundOutlook#tooLoudEnergy} has it. */
+    double tooLoudEnergy() {
         return tooLoudEnergy.computeIfAbsent(
                 ((PcCase) it.part(Slot.CASE)).dampingDb(),
                 any -> sound.tooLoudEnergy(it, supplyDba));

@@ -98,6 +98,7 @@ final class SoundOutlook {
     private Levels levelsNow;
     private Levels lastLevels;
     private int lastCase;
+    private int levelsMade;
 
     SoundOutlook(Problem problem, Foresight foresight, Outlook outlook) {
         this.problem = problem;
@@ -141,6 +142,21 @@ final class SoundOutlook {
         return candidates.stream()
                 .mapToInt(fans -> first.computeIfAbsent(air(fans), any -> fans.index()))
                 .toArray();
+    }
+
+    /** A number of its own for each pair at some memory rates. */
+    int numberBesidePair(Unfinished it) {
+        return levels(it).number;
+    }
+
+    /** Number of the first case that air and sound can't tell from the one that is decided. */
+    int likeCase(Unfinished it) {
+        return likeCase[it.choices()[Slot.CASE.ordinal()].index()];
+    }
+
+    /** Number of the first cooler that air and sound can't tell from one. */
+    int likeCooler(int index) {
+        return likeCooler[index];
     }
 
     /** Number of the first fans that air can't tell from some others. */
@@ -394,13 +410,15 @@ final class SoundOutlook {
      * not.
      */
     static final class Levels {
+        private final int number;
         private final double[] best;
         private final double[][] withCooler;
         private final double[][] bare;
         private final int coolers;
         private long held;
 
-        private Levels(int cases, int coolers) {
+        private Levels(int number, int cases, int coolers) {
+            this.number = number;
             best = new double[cases];
             Arrays.fill(best, Double.NaN);
             withCooler = new double[cases][];
@@ -454,7 +472,7 @@ final class SoundOutlook {
             if (ofPair.isEmpty()) {
                 remembered.add(ofPair);
             }
-            known = new Levels(likeCase.length, likeCooler.length);
+            known = new Levels(levelsMade++, likeCase.length, likeCooler.length);
             ofPair.put(rates(it), known);
         }
         return known;
