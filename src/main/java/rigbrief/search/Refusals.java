@@ -18,7 +18,7 @@ import rigbrief.rule.Rule;
  */
 final class Refusals {
     /** Rules about more slots seldom meet the same parts again. */
-    private static final int MOST_SLOTS = 5;
+    static final int MOST_SLOTS = 5;
 
     /** Answers to remember, by what is decided; all are forgotten then, and asked again. */
     private static final int MOST_ROWS = 20_000;

@@ -25,19 +25,63 @@ import rigbrief.rule.Rule;
 import rigbrief.world.CatalogueGenerator;
 
 /**
- * What rules about two slots say they ask of parts is all they ask, each by itself; and a table
+ * What rules say they ask of parts is all they ask, each by itself; and a table
  * that asks like parts only once lets nothing through that a rule forbids.
  */
 class LikePartsTest {
     private static final int SLOTS = Slot.values().length;
     private static final int PARTS = 2_000;
     private static final int ROWS = 40;
+    private static final int COMBINATIONS = 300;
 
     @ParameterizedTest
     @ValueSource(
             strings = {"potter", "keeper", "streamer", "living-room", "tight-600", "forty-desks"})
     void rules_tell_like_parts_of_the_sample_the_same(String scenario) throws Exception {
         check(problem(scenario, CatalogueReader.read(Path.of("catalog-sample"))), PARTS);
+    }
+
+    /** What a search remembers of rules about more slots rests on the same. */
+    @ParameterizedTest
+    @ValueSource(strings = {"potter", "editor", "streamer", "forty-desks"})
+    void rules_about_more_slots_tell_like_parts_the_same(String scenario) throws Exception {
+        Problem problem = problem(scenario, CatalogueReader.read(Path.of("catalog-sample")));
+        Random random = new Random(2);
+        int compared = 0;
+        for (Rule rule : problem.rules()) {
+            if (rule.reads().size() > 2 && rule.reads().size() <= Refusals.MOST_SLOTS) {
+                for (int i = 0; i < COMBINATIONS; i++) {
+                    List<Candidate> some = new ArrayList<>();
+                    for (Slot slot : rule.reads()) {
+                        List<Candidate> all = problem.candidates().of(slot);
+                        some.add(all.get(random.nextInt(all.size())));
+                    }
+                    compared += compareLike(problem, rule, some);
+                }
+            }
+        }
+        assertThat(compared).isGreaterThan(COMBINATIONS);
+    }
+
+    /** Puts other parts that the rule can't tell apart in the place of each; counts them. */
+    private static int compareLike(Problem problem, Rule rule, List<Candidate> some) {
+        boolean forbidden = forbids(problem, rule, some);
+        int compared = 0;
+        for (int at = 0; at < some.size(); at++) {
+            Candidate one = some.get(at);
+            Object asked = asked(problem, rule, one);
+            for (Candidate other : problem.candidates().of(one.slot())) {
+                if (other != one && asked(problem, rule, other).equals(asked)) {
+                    List<Candidate> others = new ArrayList<>(some);
+                    others.set(at, other);
+                    assertThat(forbids(problem, rule, others))
+                            .as("%s: %s for %s in %s", rule.info().id(), other, one, some)
+                            .isEqualTo(forbidden);
+                    compared++;
+                }
+            }
+        }
+        return compared;
     }
 
     @Test
@@ -64,7 +108,7 @@ class LikePartsTest {
                 for (Candidate one : some(problem, slots.get(0), rows)) {
                     long[] row = table.row(one, slots.get(1));
                     for (Candidate other : problem.candidates().of(slots.get(1))) {
-                        boolean forbidden = forbids(problem, rule, one, other);
+                        boolean forbidden = forbids(problem, rule, List.of(one, other));
                         assertThat(forbidden && SlotTable.has(row, other.index()))
                                 .as("%s: %s with %s", rule.info().id(), one, other)
                                 .isFalse();
@@ -96,10 +140,10 @@ class LikePartsTest {
                         rule.asks(candidate.slot(), candidate.partOrNull()));
     }
 
-    private static boolean forbids(Problem problem, Rule rule, Candidate one, Candidate other) {
+    private static boolean forbids(Problem problem, Rule rule, List<Candidate> some) {
         Part[] parts = new Part[SLOTS];
         int[] pieces = new int[SLOTS];
-        for (Candidate each : List.of(one, other)) {
+        for (Candidate each : some) {
             parts[each.slot().ordinal()] = each.partOrNull();
             pieces[each.slot().ordinal()] = each.pieces();
         }
