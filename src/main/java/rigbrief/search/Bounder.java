@@ -59,6 +59,12 @@ final class Bounder {
             return this;
         }
 
+        AliveSets take(int[] some) {
+            System.arraycopy(some, 0, sets, 0, some.length);
+            count = some.length;
+            return this;
+        }
+
         int count() {
             return count;
         }

@@ -1,6 +1,7 @@
 package rigbrief.search;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
@@ -43,8 +44,8 @@ public final class Certifier {
     private static final int LOOKS = 4;
 
     /**
-     * After so many looks a pair is split by boards in a large catalogue, where a look at a board is
-     * cheap beside the last one at a pair; among few candidates it is the other way round.
+     * After so many looks a pair is split by boards in a large catalogue, where a look at a board
+     * is cheap beside the last one at a pair; among few candidates it is the other way round.
      */
     private static final int LOOKS_WITHOUT_BOARD = LOOKS - 1;
 
@@ -423,15 +424,15 @@ public final class Certifier {
             return Bounder.IMPOSSIBLE;
         }
         if (!narrowedByProcessor.containsKey(processor)) {
-            boolean[] cool = outlook.sound().coolEnough((Processor) processor.partOrNull());
-            rootStands = slots.keep(1, order.indexOf(Slot.COOLER), i -> cool[i]);
+            BitSet cool = outlook.sound().coolEnough((Processor) processor.partOrNull());
+            rootStands = slots.keep(1, order.indexOf(Slot.COOLER), cool::get);
             slots.touchAll();
             rootStands = rootStands && slots.support(1);
             narrowedByProcessor.put(processor, rootStands ? slots.left(1) : null);
         }
         Bounder.Bound bound = rootStands ? bound(1) : Bounder.IMPOSSIBLE;
         rootStands = !beaten(bound);
-        beside[processor.index()] = slots.besideProcessor();
+        beside[processor.index()] = slots.besideProcessor(processor);
         return bound;
     }
 
@@ -741,8 +742,8 @@ public final class Certifier {
     private boolean narrow(Processor processor, Graphics card, Outlook.Pair pair) {
         int cooler = order.indexOf(Slot.COOLER);
         int supply = order.indexOf(Slot.SUPPLY);
-        boolean[] cool = outlook.sound().coolEnough(processor);
-        return slots.keep(PAIR, cooler, i -> cool[i])
+        BitSet cool = outlook.sound().coolEnough(processor);
+        return slots.keep(PAIR, cooler, cool::get)
                 && slots.keep(PAIR, supply, outlook.load().feeding(card, pair));
     }
 

@@ -38,7 +38,6 @@ final class CoolerContest {
     private Bounder.AliveSets alive;
     private int count;
     private final long[][] minor;
-    private final double[][][] price;
     private final double[][] cheapest;
     private final long[] least;
     private final double[][] net;
@@ -66,7 +65,6 @@ final class CoolerContest {
         this.gain = new double[coolers.size()];
         this.priced = new int[coolers.size()];
         this.minor = new long[coolers.size()][];
-        this.price = new double[coolers.size()][worth.length][];
         this.cheapest = new double[coolers.size()][worth.length];
         this.least = new long[sets];
         this.net = new double[worth.length][sets];
@@ -154,20 +152,16 @@ final class CoolerContest {
         long[] all = coolers.candidate(cooler).minorBySet();
         if (minor[cooler] == null || minor[cooler].length < count) {
             minor[cooler] = new long[count];
-            for (int w = 0; w < worth.length; w++) {
-                price[cooler][w] = new double[count];
-            }
         }
         for (int k = 0; k < count; k++) {
             minor[cooler][k] = all[alive.get(k)];
         }
+        long low = Long.MAX_VALUE;
+        for (int k = 0; k < count; k++) {
+            low = Math.min(low, minor[cooler][k]);
+        }
         for (int w = 0; w < worth.length; w++) {
-            double low = Double.POSITIVE_INFINITY;
-            for (int k = 0; k < count; k++) {
-                price[cooler][w][k] = worth[w] * minor[cooler][k];
-                low = Math.min(low, price[cooler][w][k]);
-            }
-            cheapest[cooler][w] = low;
+            cheapest[cooler][w] = worth[w] * low;
         }
     }
 
@@ -191,10 +185,11 @@ final class CoolerContest {
         if (points - cheapest[cooler][w] <= bar.lowest[w]) {
             return false;
         }
-        double[] of = price[cooler][w];
+        double each = worth[w];
+        long[] of = minor[cooler];
         double[] over = bar.net[w];
         for (int k = 0; k < count; k++) {
-            if (points - of[k] > over[k]) {
+            if (points - each * of[k] > over[k]) {
                 return true;
             }
         }
@@ -290,14 +285,15 @@ final class CoolerContest {
             }
         }
         for (int w = 0; w < worth.length; w++) {
-            double[] of = price[cooler][w];
+            double each = worth[w];
+            long[] of = minor[cooler];
             double[] fansNet = fans.net(w);
             double[] seen = net[w];
             boolean raised = false;
             for (int k = 0; k < count; k++) {
                 double with =
                         gain[cooler]
-                                - of[k]
+                                - each * of[k]
                                 + Math.max(without + fans.noneGain(), best + fansNet[alive.get(k)]);
                 if (with > seen[k]) {
                     seen[k] = with;

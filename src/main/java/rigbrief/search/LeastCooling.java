@@ -230,8 +230,7 @@ final class LeastCooling extends KeptCouple {
     }
 
     /** The least price of fans that do with a cooler; at most a limit is as good. */
-    private long leastFans(
-            QuietEnough quiet, Verdicts verdicts, int cooler, int s, long limit) {
+    private long leastFans(QuietEnough quiet, Verdicts verdicts, int cooler, int s, long limit) {
         for (int i : fans.byPrice(s)) {
             long price = fans.candidate(i).minorBySet()[s];
             if (price >= limit) {

@@ -1,6 +1,9 @@
 package rigbrief.search;
 
+import java.nio.LongBuffer;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.IntPredicate;
@@ -26,6 +29,9 @@ final class OpenSlots {
      */
     private static final long MOST_SUPPORTED = 5_000_000;
 
+    /** What was left of slots to be remembered, so that it is kept only once. */
+    private static final int MOST_DOMAINS = 20_000;
+
     /** Slots that lose points beside a processor and a card, but for boards and drives. */
     private static final List<Slot> LOSING = List.of(Slot.SUPPLY, Slot.CASE, Slot.MEMORY);
 
@@ -49,6 +55,8 @@ final class OpenSlots {
     private final Bounder.AliveSets pairSets;
     private final double[][] besidePair = new double[LEVELS][];
     private double[] besideProcessor;
+    private final Map<OthersKey, Others> othersKnown = new HashMap<>();
+    private final Map<LongBuffer, long[]> domainsKnown = new HashMap<>();
     private final double[][][] reckoned = new double[LEVELS][Rounds.MOST][];
     private final Rounds rounds;
     private final boolean[] touched = new boolean[LEVELS];
@@ -252,25 +260,20 @@ final class OpenSlots {
 
     /** What a processor leaves of everything else but the card, by supplier set. */
     static final class BesideProcessor {
-        private final Bounder.AliveSets alive;
+        private final int[] alive;
         private final long[] spent;
-        private final long[] least;
-        private final double[][] net;
+        private final Others others;
         private final double gained;
 
-        private BesideProcessor(OpenSlots of) {
-            alive = new Bounder.AliveSets(of.sets).copyOf(of.alive[1]);
-            spent = of.spent[1].clone();
-            gained = of.gained[1];
-            least = new long[of.sets];
-            net = new double[of.worth.length][of.sets];
-            for (int k = 0; k < alive.count(); k++) {
-                int s = alive.get(k);
-                least[s] = of.leastSum[1][s] - Math.min(of.least[1][1][s], Pricing.notToBeHad());
-                for (int w = 0; w < net.length; w++) {
-                    net[w][s] = of.netSum[1][w][s] - of.net[1][1][w][s];
-                }
+        private BesideProcessor(OpenSlots of, long[] spent, Others others) {
+            Bounder.AliveSets left = of.alive[1];
+            this.alive = new int[left.count()];
+            for (int k = 0; k < alive.length; k++) {
+                alive[k] = left.get(k);
             }
+            this.spent = spent;
+            this.others = others;
+            this.gained = of.gained[1];
         }
 
         long[] spent() {
@@ -282,19 +285,63 @@ final class OpenSlots {
         }
     }
 
+    /** The same for all processors that leave the same of the other slots. */
+    private static final class Others {
+        private final long[] least;
+        private final double[][] net;
+
+        private Others(OpenSlots of) {
+            least = new long[of.sets];
+            net = new double[of.worth.length][of.sets];
+            Bounder.AliveSets all = of.before(1);
+            for (int k = 0; k < all.count(); k++) {
+                int s = all.get(k);
+                least[s] = of.leastSum[1][s] - Math.min(of.least[1][1][s], Pricing.notToBeHad());
+                for (int w = 0; w < net.length; w++) {
+                    net[w][s] = of.netSum[1][w][s] - of.net[1][1][w][s];
+                }
+            }
+        }
+    }
+
+    /** What others depends on: what is left of each slot, and what boards lose. */
+    private record OthersKey(List<LongBuffer> left, Object boards) {}
+
     /** What the processor that is decided and summed up leaves of everything but the card. */
-    BesideProcessor besideProcessor() {
-        return new BesideProcessor(this);
+    BesideProcessor besideProcessor(Candidate processor) {
+        List<LongBuffer> left = new ArrayList<>();
+        for (int open = PAIR; open < LEVELS; open++) {
+            left.add(LongBuffer.wrap(same(domains[1][open])));
+        }
+        Others others =
+                othersKnown.computeIfAbsent(
+                        new OthersKey(left, besideProcessor), any -> new Others(this));
+        return new BesideProcessor(this, processor.minorBySet(), others);
+    }
+
+    /** The same array for the same candidates: many processors leave the same of most slots. */
+    private long[] same(long[] domain) {
+        LongBuffer key = LongBuffer.wrap(domain);
+        long[] known = domainsKnown.get(key);
+        if (known == null) {
+            if (domainsKnown.size() >= MOST_DOMAINS) {
+                domainsKnown.clear();
+            }
+            known = domain.clone();
+            domainsKnown.put(LongBuffer.wrap(known), known);
+        }
+        return known;
     }
 
     /** Sums up a processor with any card of a group instead of the best of all. */
     Bounder.AliveSets lookAt(BesideProcessor beside, CardGroup cards) {
-        aliveWith.copyOf(beside.alive);
+        aliveWith.take(beside.alive);
         for (int k = 0; k < aliveWith.count(); k++) {
             int s = aliveWith.get(k);
-            leastWith[s] = beside.least[s] + Math.min(cards.minor()[s], Pricing.notToBeHad());
+            leastWith[s] =
+                    beside.others.least[s] + Math.min(cards.minor()[s], Pricing.notToBeHad());
             for (int w = 0; w < worth.length; w++) {
-                netWith[w][s] = beside.net[w][s] + cards.net()[w][s];
+                netWith[w][s] = beside.others.net[w][s] + cards.net()[w][s];
             }
         }
         return aliveWith;
@@ -456,7 +503,7 @@ final class OpenSlots {
     long[][] left(int level) {
         long[][] copy = new long[LEVELS][];
         for (int open = level; open < LEVELS; open++) {
-            copy[open] = domains[level][open].clone();
+            copy[open] = same(domains[level][open]);
         }
         return copy;
     }

@@ -20,6 +20,8 @@ final class SlotTable {
     private final int[][] byPrice;
     private final int[][][] byNet;
     private final double[] worth;
+    private final boolean[] pricesAsked;
+    private final boolean[][] netsAsked;
 
     /**
      * A table.
@@ -43,15 +45,8 @@ final class SlotTable {
         this.worth = worth;
         this.byPrice = new int[sets][];
         this.byNet = new int[worth.length][sets][];
-        for (int set = 0; set < sets; set++) {
-            int s = set;
-            byPrice[set] = sorted(i -> this.candidates[i].minorBySet()[s]);
-            for (int w = 0; w < worth.length; w++) {
-                double each = worth[w];
-                byNet[w][set] =
-                        sorted(i -> each * this.candidates[i].minorBySet()[s] - this.openGain[i]);
-            }
-        }
+        this.pricesAsked = new boolean[sets];
+        this.netsAsked = new boolean[worth.length][sets];
     }
 
     /** Indices by key, equals by index; without a box for each, which a large catalogue feels. */
@@ -113,17 +108,27 @@ final class SlotTable {
 
     /** Candidate indices, the cheapest in a supplier set first. */
     int[] byPrice(int set) {
+        if (byPrice[set] == null) {
+            byPrice[set] = sorted(i -> candidates[i].minorBySet()[set]);
+        }
         return byPrice[set];
     }
 
     /** Candidate indices, most net gain at a worth in a supplier set first. */
     int[] byNet(int w, int set) {
+        if (byNet[w][set] == null) {
+            byNet[w][set] = sorted(i -> worth[w] * candidates[i].minorBySet()[set] - openGain[i]);
+        }
         return byNet[w][set];
     }
 
     /** The least price within a supplier set, or {@code Long.MAX_VALUE} for an empty domain. */
     long leastMinor(long[] domain, int set) {
-        for (int i : byPrice[set]) {
+        if (!pricesAsked[set]) {
+            pricesAsked[set] = true;
+            return scanned(domain, set);
+        }
+        for (int i : byPrice(set)) {
             if (has(domain, i)) {
                 return candidates[i].minorBySet()[set];
             }
@@ -133,7 +138,11 @@ final class SlotTable {
 
     /** The most gain less price at a worth, in points; minus infinity for an empty domain. */
     double mostNet(long[] domain, int set, int w) {
-        for (int i : byNet[w][set]) {
+        if (!netsAsked[w][set]) {
+            netsAsked[w][set] = true;
+            return scanned(domain, set, w);
+        }
+        for (int i : byNet(w, set)) {
             if (has(domain, i)) {
                 return openGain[i] - worth[w] * candidates[i].minorBySet()[set];
             }
@@ -150,7 +159,7 @@ final class SlotTable {
             return mostNet(domain, set, w);
         }
         double most = Double.NEGATIVE_INFINITY;
-        for (int i : byNet[w][set]) {
+        for (int i : byNet(w, set)) {
             if (has(domain, i)) {
                 double price = worth[w] * candidates[i].minorBySet()[set];
                 // Sorted by what is gained while the slot is open: none behind can be better.
@@ -158,6 +167,29 @@ final class SlotTable {
                     return most;
                 }
                 most = Math.max(most, gain[i] + losses[i] - price);
+            }
+        }
+        return most;
+    }
+
+    // Most supplier sets are out of the running once they have been looked at: an order for each of
+    // hundreds of them would be most of what a search in a large catalogue remembers.
+    private long scanned(long[] domain, int set) {
+        long least = Long.MAX_VALUE;
+        for (int i = 0; i < candidates.length; i++) {
+            if (has(domain, i)) {
+                least = Math.min(least, candidates[i].minorBySet()[set]);
+            }
+        }
+        return least;
+    }
+
+    private double scanned(long[] domain, int set, int w) {
+        double most = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < candidates.length; i++) {
+            if (has(domain, i)) {
+                double price = worth[w] * candidates[i].minorBySet()[set];
+                most = Math.max(most, openGain[i] - price);
             }
         }
         return most;

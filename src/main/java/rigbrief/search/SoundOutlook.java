@@ -2,6 +2,7 @@ package rigbrief.search;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
@@ -88,7 +89,7 @@ final class SoundOutlook {
     private final Candidate noFans;
     private final List<Map<Foresight.Rates, Levels>> remembered = new ArrayList<>();
     private final Map<List<Long>, List<Candidate>> blowingBest = new HashMap<>();
-    private final Map<Processor, boolean[]> coolEnough = new IdentityHashMap<>();
+    private final Map<Processor, BitSet> coolEnough = new IdentityHashMap<>();
     private final Map<long[], Map<long[], Candidate[]>> worthATry = new IdentityHashMap<>();
     private final Map<CoolerKind, InLastCase> inLastCase = new HashMap<>();
     private Outlook.Pair lastPair;
@@ -181,12 +182,12 @@ final class SoundOutlook {
     private double leastLevelDba(
             Foresight.Pair bounds, Processor processor, Graphics graphics, double dampingDb) {
         double least = NO_COOLER;
-        boolean[] enough = coolEnough(processor);
+        BitSet enough = coolEnough(processor);
         double quietest = Double.POSITIVE_INFINITY;
         for (Candidate candidate : coolersByStrength) {
             Cooler cooler = (Cooler) candidate.partOrNull();
             // In open air a weaker cooler is only worth a look when it is quieter at full speed.
-            if (enough[candidate.index()] && (cooler == null || cooler.maxDba() < quietest)) {
+            if (enough.get(candidate.index()) && (cooler == null || cooler.maxDba() < quietest)) {
                 quietest = cooler == null ? quietest : cooler.maxDba();
                 least =
                         Math.min(
@@ -209,11 +210,11 @@ final class SoundOutlook {
      * Whether each cooler can hold a processor at sustained power, were the case all open; computed
      * once.
      */
-    boolean[] coolEnough(Processor processor) {
+    BitSet coolEnough(Processor processor) {
         return coolEnough.computeIfAbsent(
                 processor,
                 any -> {
-                    boolean[] enough = new boolean[coolers.size()];
+                    BitSet enough = new BitSet(coolers.size());
                     int low = 0;
                     int high = coolersByStrength.size();
                     while (low < high) {
@@ -226,8 +227,9 @@ final class SoundOutlook {
                         }
                     }
                     for (Candidate cooler : coolersByStrength.subList(0, low)) {
-                        enough[cooler.index()] =
-                                !cooler.none() || coolEnough(processor, cooler(cooler));
+                        enough.set(
+                                cooler.index(),
+                                !cooler.none() || coolEnough(processor, cooler(cooler)));
                     }
                     return enough;
                 });

@@ -25,8 +25,8 @@ import rigbrief.rule.Rule;
 import rigbrief.world.CatalogueGenerator;
 
 /**
- * What rules say they ask of parts is all they ask, each by itself; and a table
- * that asks like parts only once lets nothing through that a rule forbids.
+ * What rules say they ask of parts is all they ask, each by itself; and a table that asks like
+ * parts only once lets nothing through that a rule forbids.
  */
 class LikePartsTest {
     private static final int SLOTS = Slot.values().length;
