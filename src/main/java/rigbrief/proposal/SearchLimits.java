@@ -15,6 +15,6 @@ import java.util.Optional;
 public record SearchLimits(long seed, long moves, long steps, Optional<Duration> time) {
     /** What suits a catalogue of ordinary size. */
     public static SearchLimits usual() {
-        return new SearchLimits(1, 1_500, 60_000, Optional.empty());
+        return new SearchLimits(1, 1_500, 150_000, Optional.empty());
     }
 }

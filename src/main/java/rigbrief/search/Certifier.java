@@ -37,8 +37,11 @@ public final class Certifier {
     private static final int LEVELS = Slot.values().length;
     private static final double CLOSE = 1e-6;
 
-    /** So many groups of cards bounded count as a step; a power of two. */
-    private static final int GROUPS_A_STEP = 1_024;
+    /** So many groups of cards bounded count as a step. */
+    private static final int GROUPS_A_STEP = 4;
+
+    /** The same where other looks don't count either. */
+    private static final int GROUPS_A_STEP_AMONG_FEW = 1_024;
 
     /** How often a pair is looked at, each time closer, before it is explored. */
     private static final int LOOKS = 4;
@@ -489,9 +492,8 @@ public final class Certifier {
                 }
             }
         }
-        if ((++groupLooks & GROUPS_A_STEP - 1) == 0) {
+        if (++groupLooks % (effort.large() ? GROUPS_A_STEP : GROUPS_A_STEP_AMONG_FEW) == 0) {
             effort.step();
-            effort.look(LOOKS);
         }
         interrupted = effort.over();
     }

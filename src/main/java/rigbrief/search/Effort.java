@@ -6,17 +6,21 @@ import java.util.function.BooleanSupplier;
  * How much of a search's allowance is used up.
  *
  * <p>A step counts 1. Among few candidates that is fair; in a large catalogue a look at a pair and
- * a step that pairs cases with coolers go through thousands of them, so there both count more, or a
- * search of so many steps would not end. Depends on what was done alone, never on a clock. Mutable.
+ * a step that pairs cases with coolers go through thousands of them, so there both count for what
+ * they take, or a search of so many steps would not end. Depends on what was done alone, never on a
+ * clock. Mutable.
  */
 final class Effort {
     /**
      * What each look at a pair counts for each thousand candidates, by how close it is; what the
      * last one tries counts by itself.
      */
-    private static final double[] LOOK = {0, 0, 0.08, 0.4, 0.5};
+    private static final double[] LOOK = {0, 0, 0.1, 0.8, 1};
 
     private static final int CANDIDATES = 1_000;
+
+    /** So many thousand candidates make a step take as long again. */
+    private static final int THOUSANDS_A_STEP = 8;
 
     /** Levels of coolers in cases asked for, for one step's worth. */
     private static final int TRIES = 12;
@@ -86,9 +90,9 @@ final class Effort {
         stopped = false;
     }
 
-    /** Counts a step. */
+    /** Counts a step: what it goes through grows with the catalogue, though more slowly. */
     void step() {
-        add(1);
+        add(counted ? 1 + (long) (thousands / THOUSANDS_A_STEP) : 1);
     }
 
     /** Counts a look at a pair. */

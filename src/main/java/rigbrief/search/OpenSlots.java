@@ -645,7 +645,10 @@ final class OpenSlots {
         if (SlotTable.empty(domain)) {
             return false;
         }
-        refresh(level + 1, open);
+        // Both drives are bounded together, which makes no use of each by itself.
+        if (slot != Slot.DRIVE || drives.couple(level + 1) == null) {
+            refresh(level + 1, open);
+        }
         return true;
     }
 
