@@ -5,6 +5,7 @@ import rigbrief.brief.Brief;
 import rigbrief.model.air.AirDensity;
 import rigbrief.model.heat.CoolerInlets;
 import rigbrief.model.heat.CoolingCase;
+import rigbrief.model.noise.SoundSum;
 import rigbrief.part.Cooler;
 import rigbrief.part.Graphics;
 import rigbrief.part.PcCase;
@@ -104,6 +105,11 @@ public final class CoolersInCase {
                 ClimateModel.processor(processor, coolerOrNull, processorW),
                 ClimateModel.processor(processor, coolerOrNull, processor.sustainedPowerW()),
                 known);
+    }
+
+    /** The sound energy of a level inside the case, in dB(A). */
+    public double energy(double insideDba) {
+        return SoundSum.energy(insideDba);
     }
 
     /** The level at the seat of so much sound energy, in dB(A). */

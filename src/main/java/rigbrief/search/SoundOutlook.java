@@ -15,7 +15,6 @@ import rigbrief.assess.CoolersInCase;
 import rigbrief.assess.Foresight;
 import rigbrief.brief.Brief;
 import rigbrief.build.Build;
-import rigbrief.model.noise.SoundSum;
 import rigbrief.part.Cooler;
 import rigbrief.part.CoolerType;
 import rigbrief.part.Drive;
@@ -664,16 +663,16 @@ final class SoundOutlook {
         CoolersInCase any = inCase(levels(it), it, some[0], null).coolers;
         double low = 0;
         double high = 150;
-        if (does(it, any.levelDba(SoundSum.energy(high)), supplyDba)) {
+        if (does(it, any.levelDba(any.energy(high)), supplyDba)) {
             return Double.POSITIVE_INFINITY;
         }
         while (high - low > CLOSE_DBA) {
             double middle = (low + high) / 2;
-            boolean quiet = does(it, any.levelDba(SoundSum.energy(middle)), supplyDba);
+            boolean quiet = does(it, any.levelDba(any.energy(middle)), supplyDba);
             low = quiet ? middle : low;
             high = quiet ? high : middle;
         }
-        return SoundSum.energy(high);
+        return any.energy(high);
     }
 
     /**
