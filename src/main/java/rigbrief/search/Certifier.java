@@ -37,12 +37,6 @@ public final class Certifier {
     private static final int LEVELS = Slot.values().length;
     private static final double CLOSE = 1e-6;
 
-    /** So many groups of cards bounded count as a step. */
-    private static final int GROUPS_A_STEP = 4;
-
-    /** The same where other looks don't count either. */
-    private static final int GROUPS_A_STEP_AMONG_FEW = 1_024;
-
     /** How often a pair is looked at, each time closer, before it is explored. */
     private static final int LOOKS = 4;
 
@@ -86,7 +80,6 @@ public final class Certifier {
     private PriorityQueue<Top> queue;
     private Bounder.Bound cutShort = Bounder.IMPOSSIBLE;
     private long steps;
-    private long groupLooks;
     private boolean interrupted;
     private boolean firstIsEnough;
     private Stairs stairs;
@@ -266,11 +259,6 @@ public final class Certifier {
                 steps);
     }
 
-    /** Coolers tried in cases; what is known from searches before counts all the same. */
-    private long tried() {
-        return slots.tried();
-    }
-
     private void advance(Top top, PriorityQueue<Top> queue) {
         if (top.card == null && beside[top.processor.index()] == null) {
             lookAtProcessor(top, queue);
@@ -418,7 +406,7 @@ public final class Certifier {
             add(queue, top);
         }
         leave();
-        effort.look(1);
+        effort.look(2); // It takes about as long as that at a pair.
     }
 
     private Bounder.Bound lookAtProcessor(Candidate processor) {
@@ -492,9 +480,7 @@ public final class Certifier {
                 }
             }
         }
-        if (++groupLooks % (effort.large() ? GROUPS_A_STEP : GROUPS_A_STEP_AMONG_FEW) == 0) {
-            effort.step();
-        }
+        effort.group();
         interrupted = effort.over();
     }
 
@@ -579,7 +565,7 @@ public final class Certifier {
         top.looks++;
         top.bound = enter(top.processor, top.card, top.looks);
         effort.look(top.looks);
-        effort.tried(tried());
+        effort.tried(slots.tried());
         interrupted = effort.over();
         // Whoever asked counts what was cut short: twice in the queue, the next look at it would
         // change its bound where it stands, and the queue would no longer be in order.
@@ -802,7 +788,7 @@ public final class Certifier {
     private boolean counted() {
         steps++;
         effort.step();
-        effort.tried(tried());
+        effort.tried(slots.tried());
         interrupted = effort.over();
         return interrupted;
     }

@@ -157,8 +157,8 @@ final class DrivePairs extends Couple {
 
     /** Bounds pairs of drives out of what is left of both slots. */
     static final class Bounds {
-        /** Ways in which first drives may be left whose cells are remembered. */
-        private static final int MOST_CELLS = 50;
+        /** Figures of cells to remember, eight bytes each; all are forgotten then. */
+        private static final long MOST_FIGURES = 2_000_000;
 
         private final SlotTable firsts;
         private final SlotTable seconds;
@@ -168,6 +168,7 @@ final class DrivePairs extends Couple {
         private final int sets;
         private final long[] secondsInM2;
         private final Map<LongBuffer, Map<Object, Cells>> known = new HashMap<>();
+        private long figures;
 
         private record Cells(int[] cellOf, List<Cell> cells) {}
 
@@ -238,8 +239,9 @@ final class DrivePairs extends Couple {
         }
 
         private Cells cells(long[] firstLeft, DriveRoom.Beside beside) {
-            if (known.size() > MOST_CELLS) {
+            if (figures > MOST_FIGURES) {
                 known.clear();
+                figures = 0;
             }
             return known.computeIfAbsent(
                             LongBuffer.wrap(firstLeft.clone()), any -> new IdentityHashMap<>())
@@ -278,6 +280,7 @@ final class DrivePairs extends Couple {
                     take(cells.get(cellOf[i]), i);
                 }
             }
+            figures += (long) cells.size() * sets * (1 + worth.length);
             return new Cells(cellOf, cells);
         }
 

@@ -22,6 +22,12 @@ final class Effort {
     /** So many thousand candidates make a step take as long again. */
     private static final int THOUSANDS_A_STEP = 8;
 
+    /** So many groups of cards bounded count as a step. */
+    private static final int GROUPS_A_STEP = 4;
+
+    /** The same where other looks don't count either. */
+    private static final int GROUPS_A_STEP_AMONG_FEW = 1_024;
+
     /** Levels of coolers in cases asked for, for one step's worth. */
     private static final int TRIES = 12;
 
@@ -41,6 +47,7 @@ final class Effort {
     private long tries;
     private long triesLeft;
     private double looked;
+    private long groups;
     private boolean stopped;
 
     /**
@@ -93,6 +100,13 @@ final class Effort {
     /** Counts a step: what it goes through grows with the catalogue, though more slowly. */
     void step() {
         add(counted ? 1 + (long) (thousands / THOUSANDS_A_STEP) : 1);
+    }
+
+    /** Counts a group of cards that is bounded. */
+    void group() {
+        if (++groups % (counted ? GROUPS_A_STEP : GROUPS_A_STEP_AMONG_FEW) == 0) {
+            step();
+        }
     }
 
     /** Counts a look at a pair. */

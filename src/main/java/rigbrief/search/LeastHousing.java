@@ -150,6 +150,7 @@ final class LeastHousing extends KeptCouple implements Housing {
                 return false;
             }
             long[] left = slots.domain(PAIR, caseLevel).clone();
+            Arrays.fill(least, 0); // Nothing is known of supplier sets that are not looked at.
             fill(PAIR, slots.alive(PAIR), left, unfinished);
             of = new Known(least.clone(), slots.domain(PAIR, coolerLevel).clone(), left);
             known.put(unfinished.pair(), of);

@@ -54,7 +54,7 @@ final class OpenSlots {
     private final Bounder.AliveSets[] alive = new Bounder.AliveSets[LEVELS + 1];
     private final Bounder.AliveSets pairSets;
     private final double[][] besidePair = new double[LEVELS][];
-    private double[] besideProcessor;
+    private double[] boardLosses;
     private final Map<OthersKey, Others> othersKnown = new HashMap<>();
     private final Map<LongBuffer, long[]> domainsKnown = new HashMap<>();
     private final double[][][] reckoned = new double[LEVELS][Rounds.MOST][];
@@ -253,7 +253,7 @@ final class OpenSlots {
      */
     boolean pushProcessor(Candidate processor, long[][] known) {
         if (objective.perPoint() > 0) {
-            besideProcessor = outlook.losses().boards((Processor) processor.partOrNull());
+            boardLosses = outlook.losses().boards((Processor) processor.partOrNull());
         }
         return push(0, processor, known);
     }
@@ -315,7 +315,7 @@ final class OpenSlots {
         }
         Others others =
                 othersKnown.computeIfAbsent(
-                        new OthersKey(left, besideProcessor), any -> new Others(this));
+                        new OthersKey(left, boardLosses), any -> new Others(this));
         return new BesideProcessor(this, processor.minorBySet(), others);
     }
 
@@ -415,7 +415,7 @@ final class OpenSlots {
             }
             touched[open] = changed;
             // What boards lose is known from level 1 on.
-            if (changed || (level == 0 && open == PAIR && besideProcessor != null)) {
+            if (changed || (level == 0 && open == PAIR && boardLosses != null)) {
                 refresh(level + 1, open);
             } else {
                 copy(level, open);
@@ -539,7 +539,7 @@ final class OpenSlots {
             return reckoned[open][round];
         }
         if (open == PAIR && level > 0) {
-            return besideProcessor;
+            return boardLosses;
         }
         return level >= PAIR ? besidePair[open] : null;
     }
